@@ -1,0 +1,155 @@
+using System.Globalization;
+using CsvHelper;
+using CsvHelper.Configuration;
+using YamlDotNet.Serialization;
+using YamlDotNet.Serialization.NamingConventions;
+
+namespace Training.Web.Demo;
+
+/// <summary>The invented programme of <c>demo-data/</c>, as its files say it. Days are counted back from the day of the replay.</summary>
+internal sealed class DemoData
+{
+    public required DemoProvider Provider { get; init; }
+
+    public required IReadOnlyList<DemoEmployer> Employers { get; init; }
+
+    public required IReadOnlyList<DemoSite> Sites { get; init; }
+
+    public required IReadOnlyList<DemoPerson> People { get; init; }
+
+    public required IReadOnlyList<DemoAppointment> Appointments { get; init; }
+
+    public required IReadOnlyList<DemoEmployment> Employments { get; init; }
+
+    public required IReadOnlyList<DemoClass> Classes { get; init; }
+
+    public required IReadOnlyList<DemoAttendance> Attendance { get; init; }
+
+    public required IReadOnlyList<DemoSitting> Sittings { get; init; }
+
+    public required IReadOnlyList<DemoScoresheet> Scoresheets { get; init; }
+
+    public required IReadOnlyList<DemoDecision> Decisions { get; init; }
+
+    public required IReadOnlyList<DemoSuspension> Suspensions { get; init; }
+
+    public required IReadOnlyList<DemoWithdrawal> Withdrawals { get; init; }
+
+    /// <exception cref="IOException">A file is missing.</exception>
+    /// <exception cref="CsvHelperException">A file does not read; the message names row and column.</exception>
+    public static DemoData Read(string folder) => new()
+    {
+        Provider = new DeserializerBuilder().WithNamingConvention(CamelCaseNamingConvention.Instance).Build()
+            .Deserialize<DemoProvider>(File.ReadAllText(Path.Combine(folder, "provider.yaml"))),
+        Employers = Rows<DemoEmployer>(folder, "employers.csv"),
+        Sites = Rows<DemoSite>(folder, "sites.csv"),
+        People = Rows<DemoPerson>(folder, "people.csv"),
+        Appointments = Rows<DemoAppointment>(folder, "appointments.csv"),
+        Employments = Rows<DemoEmployment>(folder, "employments.csv"),
+        Classes = Rows<DemoClass>(folder, "classes.csv"),
+        Attendance = Rows<DemoAttendance>(folder, "attendance.csv"),
+        Sittings = Rows<DemoSitting>(folder, "sittings.csv"),
+        Scoresheets = Rows<DemoScoresheet>(folder, "scoresheets.csv"),
+        Decisions = Rows<DemoDecision>(folder, "decisions.csv"),
+        Suspensions = Rows<DemoSuspension>(folder, "suspensions.csv"),
+        Withdrawals = Rows<DemoWithdrawal>(folder, "withdrawals.csv"),
+    };
+
+    private static List<T> Rows<T>(string folder, string file)
+    {
+        var form = new CsvConfiguration(CultureInfo.InvariantCulture) { PrepareHeaderForMatch = header => Spell(header.Header) };
+        using var text = new StreamReader(Path.Combine(folder, file));
+        using var csv = new CsvReader(text, form);
+        return [.. csv.GetRecords<T>()];
+    }
+
+    // Files write days_ago, records write DaysAgo.
+    private static string Spell(string header) => header.Replace("_", "", StringComparison.Ordinal).ToUpperInvariant();
+}
+
+internal sealed class DemoProvider
+{
+    public required string Name { get; init; }
+
+    public required string Address { get; init; }
+
+    public required string Zone { get; init; }
+
+    public required string Region { get; init; }
+}
+
+internal sealed record DemoEmployer(string Employer, string Name, string Kind);
+
+internal sealed record DemoSite(string Site, string Employer, string Name, string Zone, string Region);
+
+internal sealed record DemoPerson(string Person, string GivenName, string FamilyName, string Language);
+
+internal sealed record DemoAppointment(string Person, string Role, int FromDaysAgo);
+
+internal sealed record DemoEmployment(
+    string Person, string Employer, string Badge, string Site, string Crew, int FromDaysAgo, int? UntilDaysAgo);
+
+internal sealed record DemoClass(string Class, string Site, string Course, int DaysAgo, string TaughtBy, int Seats);
+
+internal sealed record DemoAttendance(string Class, string Person);
+
+/// <param name="Sitting">Row id.</param>
+/// <param name="Person">Who.</param>
+/// <param name="Course">Whose quiz.</param>
+/// <param name="DaysAgo">When.</param>
+/// <param name="HourUtc">Hour of the day, UTC.</param>
+/// <param name="Seed">Of the draw and of the answers.</param>
+/// <param name="Language">Shown.</param>
+/// <param name="Answers"><c>all-right</c>, <c>one-wrong</c>, <c>one-critical-wrong</c>, <c>half-right</c>, or empty: by <paramref name="Ability"/>.</param>
+/// <param name="Ability">On the scale of <see cref="AnswerModel"/>.</param>
+internal sealed record DemoSitting(
+    string Sitting, string Person, string Course, int DaysAgo, int HourUtc, ulong Seed, string Language, string Answers, double Ability);
+
+/// <param name="Sheet">Row id.</param>
+/// <param name="Class">The class day.</param>
+/// <param name="Candidate">Who was assessed.</param>
+/// <param name="Instructor">Who scored.</param>
+/// <param name="Subject"><c>model</c> or <c>live</c>.</param>
+/// <param name="Try">1 for the first of the day.</param>
+/// <param name="DaysAgo">When.</param>
+/// <param name="HourUtc">Hour of signing, UTC.</param>
+/// <param name="Marks">A letter a step: d done, p after a prompt, n not done, - not observed.</param>
+/// <param name="StoppedAtStep">Id of the step, or empty.</param>
+/// <param name="Permit">Live only.</param>
+/// <param name="BitePlanAgeDays">Live only: how old the check of the bite plan was on the day.</param>
+/// <param name="Watcher">Live only.</param>
+/// <param name="SeparationReason">Empty, or the lead who recorded it and the written reason, with a bar between.</param>
+internal sealed record DemoScoresheet(
+    string Sheet,
+    string Class,
+    string Candidate,
+    string Instructor,
+    string Subject,
+    int Try,
+    int DaysAgo,
+    int HourUtc,
+    string Marks,
+    string StoppedAtStep,
+    string Permit,
+    int? BitePlanAgeDays,
+    string Watcher,
+    string SeparationReason);
+
+/// <param name="Person">About whom.</param>
+/// <param name="Scheme">Under which scheme.</param>
+/// <param name="DaysAgo">When.</param>
+/// <param name="DecidedBy">A lead, or <c>rule</c>.</param>
+internal sealed record DemoDecision(string Person, string Scheme, int DaysAgo, string DecidedBy);
+
+internal sealed record DemoSuspension(
+    string Person,
+    string Scheme,
+    int DaysAgo,
+    string By,
+    string Reason,
+    int DeadlineAfterDays,
+    int? ReinstatedDaysAgo,
+    string ReinstatedBy,
+    string ReinstatementReason);
+
+internal sealed record DemoWithdrawal(string Person, string Scheme, int DaysAgo, string ProposedBy, string ConfirmedBy, string Reason);
