@@ -58,7 +58,7 @@ public sealed class ProjectArrowsTests
         var used = Pure.SelectMany(project => System.Reflection.Assembly.Load(project).GetReferencedAssemblies()
             .Select(assembly => $"{project} -> {assembly.Name}"));
 
-        Assert.Empty(used.Where(arrow => NotPure.Any(banned => arrow.Contains($"-> {banned}", StringComparison.Ordinal))));
+        Assert.DoesNotContain(used, arrow => NotPure.Any(banned => arrow.Contains($"-> {banned}", StringComparison.Ordinal)));
     }
 
     [Fact]
