@@ -98,6 +98,8 @@ public abstract record Decision
     public sealed record Granted(Route Route, Period Period, IReadOnlyList<Guid> RestsOn, IReadOnlyList<SeparationException> Exceptions) : Decision;
 
     /// <summary>Not yet: all reasons, never only the first.</summary>
+    /// <param name="Route">Grant or renewal.</param>
+    /// <param name="Reasons">At least one, in the order of docs/rules.md, "Decisions".</param>
     public sealed record NotYet(Route Route, IReadOnlyList<DecisionReason> Reasons) : Decision;
 }
 
@@ -130,11 +132,17 @@ public abstract record DecisionReason
     /// <summary>The latest pass is too old: it counted through <paramref name="CountedThrough"/>.</summary>
     public sealed record TooOld(Requirement Requirement, Guid ResultId, DateOnly CountedThrough) : DecisionReason;
 
-    /// <summary>A scheme that must be held is not current on the day.</summary>
+    /// <summary>The latest pass is dated before the renewal window opened; it stays on record and renews nothing.</summary>
+    public sealed record BeforeWindow(Requirement Requirement, Guid ResultId, DateOnly WindowOpensOn) : DecisionReason;
+
+    /// <summary>A scheme that must be held is not current on the day; no standing where it was never held.</summary>
     public sealed record NotHeld(string SchemeId, Standing? Standing) : DecisionReason;
 
     /// <summary>The pass cannot count: its scorer taught the person within two years and no reason was recorded.</summary>
     public sealed record ScorerTaught(Requirement Requirement, Guid ResultId, Guid ScorerId, DateOnly TaughtOn) : DecisionReason;
+
+    /// <summary>The pass cannot count: scorer and candidate are one person (found out when two records of one person are joined).</summary>
+    public sealed record ScoredThemselves(Requirement Requirement, Guid ResultId) : DecisionReason;
 
     /// <summary>The decider is the person, taught the person, or scored what it would rest on.</summary>
     public sealed record DeciderNotIndependent(Guid DeciderId, Hat Hat) : DecisionReason;
@@ -147,6 +155,9 @@ public abstract record DecisionReason
 
     /// <summary>Nothing renews or is granted while suspended.</summary>
     public sealed record WhileSuspended(DateOnly SuspendedOn) : DecisionReason;
+
+    /// <summary>The day of a withdrawal is withdrawn to its end; a new period can be decided from the next day on.</summary>
+    public sealed record OnDayOfWithdrawal(DateOnly WithdrawnOn) : DecisionReason;
 
     /// <summary>The rules are not in force on the day.</summary>
     public sealed record RulesNotInForce(DateOnly EffectiveFrom) : DecisionReason;

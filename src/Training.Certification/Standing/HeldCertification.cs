@@ -21,7 +21,14 @@ public sealed record HeldCertification(
 /// <param name="StartsOn">First day; the day of the decision.</param>
 /// <param name="ExpiresOn">Last day; current through it.</param>
 /// <param name="Terms">The scheme's calendar at the decision; a later text of the rules changes no past period.</param>
-public sealed record Period(int Number, DateOnly DecidedOn, DateOnly StartsOn, DateOnly ExpiresOn, Terms Terms);
+public sealed record Period(int Number, DateOnly DecidedOn, DateOnly StartsOn, DateOnly ExpiresOn, Terms Terms)
+{
+    /// <summary>First day on which a renewal may be decided; counted back from <see cref="ExpiresOn"/>.</summary>
+    public DateOnly WindowOpensOn => Terms.Window.Before(ExpiresOn);
+
+    /// <summary>Last day on which the renewal route is open; counted from <see cref="ExpiresOn"/>.</summary>
+    public DateOnly GraceEndsOn => Terms.Grace.After(ExpiresOn);
+}
 
 /// <summary>A suspension by a named lead.</summary>
 /// <param name="From">First day suspended.</param>

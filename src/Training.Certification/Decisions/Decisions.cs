@@ -1,0 +1,113 @@
+using Training.Courses;
+
+namespace Training.Certification;
+
+/// <summary>Decides whether a person is certified under a scheme, on a day, and until when.</summary>
+/// <remarks>Rule: docs/rules.md, "Decisions", "Separation of hats" and "Renewal".</remarks>
+public static class Decisions
+{
+    /// <summary>Grants, renews, or says "not yet" with all reasons. The same arguments give the same decision for ever.</summary>
+    /// <param name="file">Everything that it may rest on. What is dated after <paramref name="on"/> does not exist yet.</param>
+    /// <param name="decider">The published rule, or a named lead.</param>
+    /// <param name="on">The day of the decision, in the zone that is kept with it.</param>
+    /// <exception cref="ArgumentException">
+    /// The caller mixed up records: somebody else's evidence, teaching or certification, a result or a scheme twice, periods that
+    /// are not one chain, or a certification scheme without separation of hats.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A later decision about the same certification exists already.</exception>
+    public static Decision Decide(CaseFile file, Decider decider, DateOnly on)
+    {
+        ThrowIfMixedUp(file);
+        var held = file.Held.FirstOrDefault(certification => certification.SchemeId == file.Scheme.Id);
+        if (held is not null) ArgumentOutOfRangeException.ThrowIfLessThan(on, held.Periods[^1].DecidedOn);
+
+        var renewed = held is null ? null : FindRenewed(held, on);
+        var route = renewed is null ? Route.Grant : Route.Renewal;
+        var findings = FindEvidence(file, decider, on, renewed);
+        List<DecisionReason> reasons =
+        [
+            .. ReasonsOfTheDay(file.Scheme, held, renewed, on),
+            .. findings.SelectMany(finding => finding.Reasons),
+            .. ReasonsOfTheDecider(file, decider, on, findings),
+        ];
+        if (reasons.Count > 0) return new Decision.NotYet(route, reasons);
+
+        return new Decision.Granted(
+            route,
+            OpenPeriod(file.Scheme, held, renewed, on),
+            [.. findings.Select(finding => finding.ResultId).OfType<Guid>()],
+            [.. findings.Select(finding => finding.Exception).OfType<SeparationException>()]);
+    }
+
+    /// <summary>The period that the renewal route would renew; null where the grant's requirements are asked.</summary>
+    private static Period? FindRenewed(HeldCertification held, DateOnly on)
+    {
+        var last = held.Periods[^1];
+        if (on > last.GraceEndsOn) return null;
+        return Standings.FindWithdrawal(held, on) is null ? last : null;
+    }
+
+    private static IReadOnlyList<RequirementFinding> FindEvidence(CaseFile file, Decider decider, DateOnly on, Period? renewed)
+    {
+        // Before the window opens no pass can be dated within it, so that asking for one would only repeat "too early".
+        if (renewed is not null && on < renewed.WindowOpensOn) return [];
+        var search = new EvidenceSearch(file, decider, on, renewed?.WindowOpensOn);
+        var requirements = renewed is null ? file.Scheme.Grant : file.Scheme.Renewal;
+        return [.. requirements.Select(search.Find)];
+    }
+
+    private static IEnumerable<DecisionReason> ReasonsOfTheDay(Scheme scheme, HeldCertification? held, Period? renewed, DateOnly on)
+    {
+        if (on < scheme.EffectiveFrom) yield return new DecisionReason.RulesNotInForce(scheme.EffectiveFrom);
+        if (held is not null)
+        {
+            if (Standings.FindSuspension(held, on) is { } suspension) yield return new DecisionReason.WhileSuspended(suspension.From);
+            // A period that starts on this day would count as decided before the withdrawal, and be withdrawn at once.
+            if (held.Withdrawals.Any(withdrawal => withdrawal.On == on)) yield return new DecisionReason.OnDayOfWithdrawal(on);
+        }
+
+        if (renewed is not null && on < renewed.WindowOpensOn) yield return new DecisionReason.TooEarly(renewed.WindowOpensOn);
+    }
+
+    private static IEnumerable<DecisionReason> ReasonsOfTheDecider(
+        CaseFile file, Decider decider, DateOnly on, IReadOnlyList<RequirementFinding> findings)
+    {
+        if (decider is not Decider.Lead lead)
+        {
+            if (file.Scheme.Kind == SchemeKind.Certification) yield return new DecisionReason.LeadRequired();
+            yield break;
+        }
+
+        if (lead.PersonId == file.PersonId) yield return new DecisionReason.DeciderNotIndependent(lead.PersonId, Hat.Candidate);
+        if (file.Scheme.Separation == Separation.None) yield break;
+        if (file.TaughtBy.Any(teaching => teaching.InstructorId == lead.PersonId && teaching.On <= on))
+            yield return new DecisionReason.DeciderNotIndependent(lead.PersonId, Hat.Taught);
+        if (findings.Any(finding => finding.ScorerId == lead.PersonId))
+            yield return new DecisionReason.DeciderNotIndependent(lead.PersonId, Hat.Scored);
+    }
+
+    private static Period OpenPeriod(Scheme scheme, HeldCertification? held, Period? renewed, DateOnly on)
+    {
+        // The later of the two: nobody loses days by renewing early, nobody gains days by renewing late.
+        var countFrom = renewed is not null && renewed.ExpiresOn > on ? renewed.ExpiresOn : on;
+        var number = (held?.Periods.Count ?? 0) + 1;
+        return new Period(number, on, on, scheme.Terms.Validity.After(countFrom), scheme.Terms);
+    }
+
+    private static void ThrowIfMixedUp(CaseFile file)
+    {
+        if (file.Scheme is { Kind: SchemeKind.Certification, Separation: Separation.None })
+            throw new ArgumentException("A certification keeps its hats apart.", nameof(file));
+        if (file.Evidence.Any(evidence => evidence.PersonId != file.PersonId))
+            throw new ArgumentException("A result of somebody else lies in the file.", nameof(file));
+        if (file.TaughtBy.Any(teaching => teaching.PersonId != file.PersonId))
+            throw new ArgumentException("A teaching of somebody else lies in the file.", nameof(file));
+        if (file.Held.Any(certification => certification.PersonId != file.PersonId))
+            throw new ArgumentException("A certification of somebody else lies in the file.", nameof(file));
+        if (file.Evidence.DistinctBy(evidence => evidence.ResultId).Count() != file.Evidence.Count)
+            throw new ArgumentException("A result lies in the file twice.", nameof(file));
+        if (file.Held.DistinctBy(certification => certification.SchemeId, StringComparer.Ordinal).Count() != file.Held.Count)
+            throw new ArgumentException("A scheme lies in the file twice.", nameof(file));
+        foreach (var certification in file.Held) Standings.ThrowIfBroken(certification);
+    }
+}

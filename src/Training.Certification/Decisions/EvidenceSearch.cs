@@ -1,0 +1,127 @@
+using System.Diagnostics;
+using Training.Courses;
+using Training.Scoring;
+
+namespace Training.Certification;
+
+/// <summary>What was found for one requirement: a result to rest on, or why there is none.</summary>
+/// <param name="ResultId">The result chosen, also where <paramref name="Reasons"/> say that it cannot count; null for a scheme held.</param>
+/// <param name="ScorerId">Who scored it; null where nobody did.</param>
+/// <param name="Exception">The recorded exception that it needs, if any.</param>
+/// <param name="Reasons">Empty where the requirement is met.</param>
+internal sealed record RequirementFinding(
+    Guid? ResultId, Guid? ScorerId, SeparationException? Exception, IReadOnlyList<DecisionReason> Reasons)
+{
+    public static RequirementFinding Unmet(params IReadOnlyList<DecisionReason> reasons) => new(null, null, null, reasons);
+}
+
+/// <summary>Looks for what each requirement asks for.</summary>
+/// <param name="file">What there is.</param>
+/// <param name="decider">Who decides: a sheet of another scorer is taken before the decider's own.</param>
+/// <param name="on">The day of the decision.</param>
+/// <param name="windowOpensOn">For a renewal the first day that evidence may be dated; null for a grant.</param>
+/// <remarks>Rule: docs/rules.md, "Evidence and its age" and "Separation of hats".</remarks>
+internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on, DateOnly? windowOpensOn)
+{
+    private static readonly Duration TaughtMustBeAgo = new(2, DurationUnit.Years);
+
+    public RequirementFinding Find(Requirement requirement) => requirement switch
+    {
+        Requirement.PassedQuiz quiz => Weigh(quiz, quiz.GreatestAge, ResultsOf(quiz)),
+        Requirement.PassedPractical practical => Weigh(practical, practical.GreatestAge, ResultsOf(practical)),
+        Requirement.Holds holds => Look(holds),
+        _ => throw new UnreachableException(),
+    };
+
+    private RequirementFinding Look(Requirement.Holds holds)
+    {
+        var held = file.Held.FirstOrDefault(certification => certification.SchemeId == holds.SchemeId);
+        var standing = held is null ? null : Standings.On(held, on);
+        return standing is Standing.Current or Standing.RenewalDue
+            ? RequirementFinding.Unmet()
+            : RequirementFinding.Unmet(new DecisionReason.NotHeld(holds.SchemeId, standing));
+    }
+
+    private IEnumerable<Evidence> ResultsOf(Requirement.PassedQuiz quiz) =>
+        file.Evidence.OfType<Evidence.OfQuiz>().Where(sitting => sitting.QuizId == quiz.QuizId);
+
+    private IEnumerable<Evidence> ResultsOf(Requirement.PassedPractical practical) =>
+        file.Evidence.OfType<Evidence.OfPractical>()
+            .Where(sheet => sheet.ChecklistId == practical.ChecklistId && sheet.Subject == practical.Subject);
+
+    private RequirementFinding Weigh(Requirement requirement, Duration greatestAge, IEnumerable<Evidence> evidence)
+    {
+        // Latest first, and by id within a day: the order in which results were handed in must not matter.
+        Evidence[] results = [.. evidence.Where(e => e.On <= on).OrderByDescending(e => e.On).ThenBy(e => e.ResultId)];
+        if (results.Length == 0) return RequirementFinding.Unmet(new DecisionReason.Missing(requirement));
+        Evidence[] passes = [.. results.Where(IsPass)];
+        if (passes.Length == 0) return RequirementFinding.Unmet(new DecisionReason.NotPassed(requirement, results[0].ResultId));
+
+        var oldest = greatestAge.Before(on);
+        Evidence[] counting = [.. passes.Where(e => e.On >= oldest && (windowOpensOn is null || e.On >= windowOpensOn))];
+        return counting.Length == 0
+            ? RequirementFinding.Unmet([.. ReasonsOfAge(requirement, greatestAge, passes[0])])
+            : counting.Select(e => Examine(requirement, e)).MinBy(Rank)!; // not null: there is at least one
+    }
+
+    private static bool IsPass(Evidence evidence) => evidence switch
+    {
+        Evidence.OfQuiz sitting => sitting.IsPassed,
+        Evidence.OfPractical sheet => sheet.Outcome == PracticalOutcome.Passed,
+        _ => throw new UnreachableException(),
+    };
+
+    private IEnumerable<DecisionReason> ReasonsOfAge(Requirement requirement, Duration greatestAge, Evidence pass)
+    {
+        if (pass.On < greatestAge.Before(on))
+            yield return new DecisionReason.TooOld(requirement, pass.ResultId, CountedThrough(pass.On, greatestAge));
+        if (windowOpensOn is { } opensOn && pass.On < opensOn)
+            yield return new DecisionReason.BeforeWindow(requirement, pass.ResultId, opensOn);
+    }
+
+    /// <summary>The last day from which counting back <paramref name="greatestAge"/> does not go past <paramref name="date"/>.</summary>
+    private static DateOnly CountedThrough(DateOnly date, Duration greatestAge)
+    {
+        // Counting forward gives that day but at the end of a short month: 28 February + 1 month is 28 March,
+        // yet 31 March - 1 month is 28 February too. At most three days lie between.
+        var day = greatestAge.After(date);
+        while (greatestAge.Before(day.AddDays(1)) <= date) day = day.AddDays(1);
+        return day;
+    }
+
+    private RequirementFinding Examine(Requirement requirement, Evidence evidence)
+    {
+        if (evidence is not Evidence.OfPractical sheet) return new(evidence.ResultId, null, null, []);
+
+        var reasons = new List<DecisionReason>();
+        if (sheet.ScorerId == file.PersonId) reasons.Add(new DecisionReason.ScoredThemselves(requirement, sheet.ResultId));
+        SeparationException? exception = null;
+        if (FindTeachingByScorer(sheet) is { } teaching)
+        {
+            if (string.IsNullOrWhiteSpace(sheet.SeparationReason))
+                reasons.Add(new DecisionReason.ScorerTaught(requirement, sheet.ResultId, sheet.ScorerId, teaching.On));
+            else
+                exception = new(sheet.ResultId, sheet.ScorerId, sheet.SeparationReason);
+        }
+
+        return new(sheet.ResultId, sheet.ScorerId, exception, reasons);
+    }
+
+    private Teaching? FindTeachingByScorer(Evidence.OfPractical sheet)
+    {
+        if (file.Scheme.Separation == Separation.None) return null;
+        var free = TaughtMustBeAgo.Before(sheet.On);
+        return file.TaughtBy
+            .Where(teaching => teaching.InstructorId == sheet.ScorerId && teaching.On > free && teaching.On <= sheet.On)
+            .MaxBy(teaching => teaching.On);
+    }
+
+    /// <summary>0 for a result that stands by itself, 1 for one that needs its exception, 2 for one that cannot count.</summary>
+    private int Rank(RequirementFinding finding)
+    {
+        var isDecidersOwn = file.Scheme.Separation != Separation.None
+            && decider is Decider.Lead lead && finding.ScorerId == lead.PersonId;
+        if (isDecidersOwn || finding.Reasons.Count > 0) return 2;
+        return finding.Exception is null ? 0 : 1;
+    }
+}
