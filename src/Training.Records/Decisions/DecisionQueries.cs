@@ -1,0 +1,138 @@
+using System.Runtime.CompilerServices;
+using Microsoft.EntityFrameworkCore;
+using Training.Certification;
+using Training.Courses;
+
+namespace Training.Records;
+
+/// <summary>A decision read back.</summary>
+public sealed record StoredDecision(MadeDecision Made, DateTimeOffset KeptAt);
+
+/// <summary>Reads what decisions are made from, and what they made.</summary>
+public static class DecisionQueries
+{
+    private const int PersonsABatch = 200;
+
+    /// <summary>A decision with what it rests on, or null.</summary>
+    public static async Task<StoredDecision?> FindDecisionAsync(this RecordsContext records, Guid id, CancellationToken cancellation)
+    {
+        var row = await records.Decisions.AsNoTracking().AsSplitQuery()
+            .Include(decision => decision.Evidence).Include(decision => decision.Exceptions)
+            .SingleOrDefaultAsync(decision => decision.Id == id, cancellation);
+        if (row is null) return null;
+        var period = await records.Periods.AsNoTracking().SingleOrDefaultAsync(period => period.DecisionId == id, cancellation);
+        return new(DecisionRows.Read(row, period), row.KeptAt);
+    }
+
+    /// <summary>
+    /// Everything that a decision about the person under the scheme is made from: the latest result of each sitting and sheet that
+    /// counts, who taught them, what they hold. Null where there is no such person.
+    /// </summary>
+    public static async Task<CaseFile?> FindCaseFileAsync(
+        this RecordsContext records, Guid personId, Scheme scheme, CancellationToken cancellation)
+    {
+        if (!await records.Persons.AnyAsync(person => person.Id == personId, cancellation)) return null;
+        var sittings = await records.SittingEvidenceAsync(personId, cancellation);
+        var sheets = await records.ScoresheetEvidenceAsync(personId, cancellation);
+        var taught = await records.TeachingsOfAsync(personId, cancellation);
+        var held = await records.HeldCertificationsAsync(personId, cancellation);
+        return new(personId, scheme, [.. sittings, .. sheets], taught, held);
+    }
+
+    /// <summary>What the person holds or held, by scheme id.</summary>
+    public static Task<IReadOnlyList<HeldCertification>> HeldCertificationsAsync(
+        this RecordsContext records, Guid personId, CancellationToken cancellation) =>
+        records.HeldCertificationsAsync([personId], cancellation);
+
+    /// <summary>Everything that anybody holds or held, read in batches of 200 people, so that the size of the programme does not matter.</summary>
+    public static async IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(
+        this RecordsContext records, [EnumeratorCancellation] CancellationToken cancellation)
+    {
+        Guid? last = null;
+        while (true)
+        {
+            var persons = await records.Persons.Where(person => last == null || person.Id > last)
+                .Where(person => records.Periods.Any(period => period.PersonId == person.Id))
+                .OrderBy(person => person.Id).Select(person => person.Id).Take(PersonsABatch).ToListAsync(cancellation);
+            if (persons.Count == 0) yield break;
+            foreach (var held in await records.HeldCertificationsAsync(persons, cancellation)) yield return held;
+            last = persons[^1];
+        }
+    }
+
+    /// <summary>What these people hold or held, by person and scheme.</summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="personIds">At most a few hundred: the caller batches.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<IReadOnlyList<HeldCertification>> HeldCertificationsAsync(
+        this RecordsContext records, IReadOnlyList<Guid> personIds, CancellationToken cancellation)
+    {
+        var ids = personIds.ToList();
+        var periods = await records.Periods.AsNoTracking().Where(period => ids.Contains(period.PersonId)).ToListAsync(cancellation);
+        var suspensions = await (from suspension in records.Suspensions.AsNoTracking()
+                                 where ids.Contains(suspension.PersonId)
+                                 join end in records.Reinstatements.AsNoTracking() on suspension.Id equals end.SuspensionId into ends
+                                 from end in ends.DefaultIfEmpty()
+                                 select new { Row = suspension, End = end }).ToListAsync(cancellation);
+        var withdrawals = await records.Withdrawals.AsNoTracking().Where(withdrawal => ids.Contains(withdrawal.PersonId)).ToListAsync(cancellation);
+
+        var suspensionsOf = suspensions.OrderBy(row => row.Row.Number).ToLookup(
+            row => (row.Row.PersonId, row.Row.SchemeId),
+            row => new Suspension(row.Row.StartsOn, row.Row.LeadId, row.Row.Reason, row.Row.DeadlineOn,
+                row.End is null ? null : new Reinstatement(row.End.ReinstatedOn, row.End.LeadId, row.End.Reason)));
+        var withdrawalsOf = withdrawals.OrderBy(row => row.WithdrawnOn).ToLookup(
+            row => (row.PersonId, row.SchemeId),
+            row => new Withdrawal(row.WithdrawnOn, row.LeadId, row.ConfirmedById, row.Reason));
+        return [.. periods.GroupBy(period => (period.PersonId, period.SchemeId))
+            .OrderBy(group => group.Key.PersonId).ThenBy(group => group.Key.SchemeId, StringComparer.Ordinal)
+            .Select(group => new HeldCertification(
+                group.Key.PersonId, group.Key.SchemeId,
+                [.. group.OrderBy(period => period.Number).Select(DecisionRows.Read)],
+                [.. suspensionsOf[group.Key]], [.. withdrawalsOf[group.Key]]))];
+    }
+
+    private static async Task<List<Evidence>> SittingEvidenceAsync(
+        this RecordsContext records, Guid personId, CancellationToken cancellation)
+    {
+        var rows = await (from sitting in records.Sittings
+                          where sitting.PersonId == personId && sitting.Copy == 1
+                          join result in records.SittingResults on sitting.Id equals result.SittingId
+                          where result.Number == records.SittingResults.Where(other => other.SittingId == sitting.Id).Max(other => other.Number)
+                          orderby sitting.TakenOn descending
+                          select new { result.Id, sitting.TakenOn, sitting.QuizId, result.IsPassed })
+            .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+        return rows.ConvertAll<Evidence>(row => new Evidence.OfQuiz
+        {
+            ResultId = row.Id, PersonId = personId, On = row.TakenOn, QuizId = row.QuizId, IsPassed = row.IsPassed,
+        });
+    }
+
+    private static async Task<List<Evidence>> ScoresheetEvidenceAsync(
+        this RecordsContext records, Guid personId, CancellationToken cancellation)
+    {
+        var rows = await (from sheet in records.Scoresheets
+                          where sheet.CandidateId == personId && sheet.Copy == 1
+                          join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
+                          where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
+                          join separation in records.SeparationReasons on sheet.Id equals separation.ScoresheetId into separations
+                          from separation in separations.DefaultIfEmpty()
+                          orderby sheet.ScoredOn descending
+                          select new
+                          {
+                              result.Id, sheet.ScoredOn, sheet.ChecklistId, sheet.Subject, result.Outcome, sheet.InstructorId,
+                              Reason = separation == null ? null : separation.Reason,
+                          })
+            .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+        return rows.ConvertAll<Evidence>(row => new Evidence.OfPractical
+        {
+            ResultId = row.Id,
+            PersonId = personId,
+            On = row.ScoredOn,
+            ChecklistId = row.ChecklistId,
+            Subject = row.Subject,
+            Outcome = row.Outcome,
+            ScorerId = row.InstructorId,
+            SeparationReason = row.Reason,
+        });
+    }
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+using Microsoft.EntityFrameworkCore;
+using Training.Courses;
+
+namespace Training.Records;
+
+/// <summary>Looks people up as they stood on a day.</summary>
+public static class PeopleQueries
+{
+    /// <summary>The site that the person works on that day: its zone and region bind. Null where there is none; the provider's bind then.</summary>
+    public static Task<Site?> FindSiteAsync(this RecordsContext records, Guid personId, DateOnly day, CancellationToken cancellation) =>
+        (from assignment in records.SiteAssignments
+         join site in records.Sites on assignment.SiteId equals site.Id
+         where assignment.PersonId == personId && assignment.StartsOn <= day && (assignment.EndsOn == null || assignment.EndsOn >= day)
+         select site).AsNoTracking().SingleOrDefaultAsync(cancellation);
+
+    /// <summary>The name row in use on that day; its text is null where it was erased. Null where no name was kept by then.</summary>
+    public static Task<PersonName?> FindNameAsync(this RecordsContext records, Guid personId, DateOnly day, CancellationToken cancellation) =>
+        records.PersonNames.AsNoTracking().Where(name => name.PersonId == personId && name.StartsOn <= day)
+            .OrderByDescending(name => name.StartsOn).FirstOrDefaultAsync(cancellation);
+
+    /// <summary>The person whom that badge number of that employer names, or null. Case and outer spaces do not matter.</summary>
+    public static async Task<Guid?> FindPersonByBadgeAsync(
+        this RecordsContext records, Guid employerId, string number, CancellationToken cancellation)
+    {
+        var key = KeyText.Of(number);
+        return await records.Badges.Where(badge => badge.EmployerId == employerId && badge.NumberKey == key)
+            .Select(badge => (Guid?)badge.PersonId).SingleOrDefaultAsync(cancellation);
+    }
+
+    /// <summary>Whether the person was appointed to the role on that day.</summary>
+    public static Task<bool> IsAppointedAsync(
+        this RecordsContext records, Guid personId, AppointedRole role, DateOnly day, CancellationToken cancellation) =>
+        records.Appointments.AnyAsync(
+            appointment => appointment.PersonId == personId && appointment.Role == role
+                && appointment.StartsOn <= day && (appointment.EndsOn == null || appointment.EndsOn >= day),
+            cancellation);
+
+    internal static async Task RequirePersonAsync(
+        this RecordsContext records, Guid personId, string part, List<Problem> problems, CancellationToken cancellation)
+    {
+        if (!await records.Persons.AnyAsync(person => person.Id == personId, cancellation))
+            problems.Add(RecordsProblems.At(part, RecordsProblems.PersonUnknown, personId.ToString()));
+    }
+
+    internal static async Task RequireAppointedAsync(
+        this RecordsContext records, Guid personId, AppointedRole role, DateOnly day, List<Problem> problems, CancellationToken cancellation)
+    {
+        if (await records.IsAppointedAsync(personId, role, day, cancellation)) return;
+        var (part, code) = role switch
+        {
+            AppointedRole.Instructor => ("instructor", RecordsProblems.NotAnInstructor),
+            AppointedRole.ProgrammeLead => ("lead", RecordsProblems.NotALead),
+        };
+        problems.Add(RecordsProblems.At(part, code, personId.ToString(), day.ToString("O", CultureInfo.InvariantCulture)));
+    }
+}

@@ -1,0 +1,129 @@
+using Microsoft.EntityFrameworkCore;
+using Training.Courses;
+
+namespace Training.Records;
+
+/// <summary>Everything that is kept. Queries and the ways to keep things are extension methods in the feature folders.</summary>
+/// <param name="options">Engine and connection; see <see cref="RecordsRegistration.AddRecords"/>.</param>
+public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : DbContext(options)
+{
+    /// <summary>People.</summary>
+    public DbSet<Person> Persons => Set<Person>();
+
+    /// <summary>Names of people, apart so that they can be erased.</summary>
+    public DbSet<PersonName> PersonNames => Set<PersonName>();
+
+    /// <summary>Employers.</summary>
+    public DbSet<Employer> Employers => Set<Employer>();
+
+    /// <summary>Sites of employers.</summary>
+    public DbSet<Site> Sites => Set<Site>();
+
+    /// <summary>Crews of sites.</summary>
+    public DbSet<Crew> Crews => Set<Crew>();
+
+    /// <summary>Who works for whom, dated.</summary>
+    public DbSet<Employment> Employments => Set<Employment>();
+
+    /// <summary>Badge numbers, dated.</summary>
+    public DbSet<Badge> Badges => Set<Badge>();
+
+    /// <summary>Who works on which site, dated.</summary>
+    public DbSet<SiteAssignment> SiteAssignments => Set<SiteAssignment>();
+
+    /// <summary>Who works in which crew, dated.</summary>
+    public DbSet<CrewAssignment> CrewAssignments => Set<CrewAssignment>();
+
+    /// <summary>Who may teach and score, who may decide, dated.</summary>
+    public DbSet<Appointment> Appointments => Set<Appointment>();
+
+    /// <summary>Every course text that ever served.</summary>
+    public DbSet<CourseSnapshotRecord> CourseSnapshots => Set<CourseSnapshotRecord>();
+
+    /// <summary>Which text of a course served since when.</summary>
+    public DbSet<CourseInForce> CoursesInForce => Set<CourseInForce>();
+
+    /// <summary>Class days.</summary>
+    public DbSet<ClassRecord> Classes => Set<ClassRecord>();
+
+    /// <summary>Who taught at a class.</summary>
+    public DbSet<ClassTeaching> ClassTeachings => Set<ClassTeaching>();
+
+    /// <summary>Who was taught at a class.</summary>
+    public DbSet<ClassAttendance> ClassAttendances => Set<ClassAttendance>();
+
+    /// <summary>Sittings, disputed copies included.</summary>
+    public DbSet<SittingRecord> Sittings => Set<SittingRecord>();
+
+    /// <summary>Results of sittings.</summary>
+    public DbSet<SittingResultRecord> SittingResults => Set<SittingResultRecord>();
+
+    /// <summary>Scoresheets, disputed copies included.</summary>
+    public DbSet<ScoresheetRecord> Scoresheets => Set<ScoresheetRecord>();
+
+    /// <summary>Results of scoresheets.</summary>
+    public DbSet<ScoresheetResultRecord> ScoresheetResults => Set<ScoresheetResultRecord>();
+
+    /// <summary>Written reasons why a scorer may count although they taught.</summary>
+    public DbSet<SeparationReasonRecord> SeparationReasons => Set<SeparationReasonRecord>();
+
+    /// <summary>Decisions, granted or not yet.</summary>
+    public DbSet<DecisionRecord> Decisions => Set<DecisionRecord>();
+
+    /// <summary>Periods of certifications, each from one decision.</summary>
+    public DbSet<PeriodRecord> Periods => Set<PeriodRecord>();
+
+    /// <summary>Suspensions.</summary>
+    public DbSet<SuspensionRecord> Suspensions => Set<SuspensionRecord>();
+
+    /// <summary>Ends of suspensions.</summary>
+    public DbSet<ReinstatementRecord> Reinstatements => Set<ReinstatementRecord>();
+
+    /// <summary>Withdrawals.</summary>
+    public DbSet<WithdrawalRecord> Withdrawals => Set<WithdrawalRecord>();
+
+    /// <summary>Papers issued.</summary>
+    public DbSet<PaperRecord> Papers => Set<PaperRecord>();
+
+    /// <summary>The files of papers.</summary>
+    public DbSet<RenderingRecord> Renderings => Set<RenderingRecord>();
+
+    /// <inheritdoc/>
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        CountVersions();
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    /// <inheritdoc/>
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        CountVersions();
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+    }
+
+    /// <inheritdoc/>
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        // SQLite neither orders nor compares DateTimeOffset, PostgreSQL refuses other offsets than zero: UTC DateTime everywhere.
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcInstantConverter>().HavePrecision(3);
+        configurationBuilder.Properties<Enum>().HaveConversion<string>().HaveMaxLength(30);
+        configurationBuilder.Properties<Duration>().HaveConversion<DurationTextConverter>().HaveMaxLength(6);
+    }
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.ApplyConfigurationsFromAssembly(typeof(RecordsContext).Assembly);
+
+        // Nothing that evidence points to can be deleted, on any engine; SQL Server would also refuse several cascade paths.
+        foreach (var reference in modelBuilder.Model.GetEntityTypes().SelectMany(entity => entity.GetForeignKeys()))
+            reference.DeleteBehavior = DeleteBehavior.Restrict;
+    }
+
+    private void CountVersions()
+    {
+        foreach (var entry in ChangeTracker.Entries<IVersioned>().Where(entry => entry.State == EntityState.Modified))
+            entry.Entity.Version++;
+    }
+}

@@ -1,0 +1,75 @@
+using Training.Courses;
+
+namespace Training.Records;
+
+/// <summary>Codes of the problems that the records find.</summary>
+public static class RecordsProblems
+{
+    /// <summary>No such person. Argument: the id.</summary>
+    public const string PersonUnknown = "records.person-unknown";
+
+    /// <summary>This text of the course was never kept. Argument: the hash.</summary>
+    public const string SnapshotUnknown = "records.snapshot-unknown";
+
+    /// <summary>No such class. Argument: the id.</summary>
+    public const string ClassUnknown = "records.class-unknown";
+
+    /// <summary>The same id came with other content; both are kept. Argument: the id.</summary>
+    public const string OtherContent = "records.other-content";
+
+    /// <summary>This try of this candidate was already scored by this instructor on another sheet; both are kept. Argument: the try.</summary>
+    public const string TryScored = "records.try-scored";
+
+    /// <summary>The instructor and the candidate are one person.</summary>
+    public const string ScoresOneself = "records.scores-oneself";
+
+    /// <summary>The instructor was not appointed on that day. Arguments: the id, the day.</summary>
+    public const string NotAnInstructor = "records.not-an-instructor";
+
+    /// <summary>The programme lead was not appointed on that day. Arguments: the id, the day.</summary>
+    public const string NotALead = "records.not-a-lead";
+
+    /// <summary>A live sheet needs an earlier pass of the same candidate at the same checklist on the model.</summary>
+    public const string ModelPassMissing = "records.model-pass-missing";
+
+    /// <summary>A decision names a result that is not there or is another person's. Argument: the id.</summary>
+    public const string ResultUnknown = "records.result-unknown";
+
+    /// <summary>The certification got another period meanwhile; read the case again and decide again. Argument: the number.</summary>
+    public const string PeriodTaken = "records.period-taken";
+
+    /// <summary>The person holds nothing under that scheme. Argument: the scheme.</summary>
+    public const string NothingHeld = "records.nothing-held";
+
+    /// <summary>There is an open suspension already. Argument: its first day.</summary>
+    public const string SuspendedAlready = "records.suspended-already";
+
+    /// <summary>There is no open suspension to end.</summary>
+    public const string NotSuspended = "records.not-suspended";
+
+    /// <summary>The reinstatement lies before the suspension. Argument: the suspension's first day.</summary>
+    public const string BeforeSuspension = "records.before-suspension";
+
+    /// <summary>A withdrawal needs two different leads.</summary>
+    public const string SecondLeadRequired = "records.second-lead-required";
+
+    /// <summary>The dates overlap a row that is there. Argument: that row's first day.</summary>
+    public const string Overlap = "records.overlap";
+
+    /// <summary>The last day lies before the first.</summary>
+    public const string EndsBeforeStart = "records.ends-before-start";
+
+    /// <summary>The badge number names somebody at that employer already. Argument: the number.</summary>
+    public const string BadgeTaken = "records.badge-taken";
+
+    /// <summary>Only a decision that granted a period has a paper.</summary>
+    public const string NothingGranted = "records.nothing-granted";
+
+    /// <summary>The revision before this one was never issued. Argument: the revision.</summary>
+    public const string RevisionSkipped = "records.revision-skipped";
+
+    /// <summary>The name to print is not this person's, or was erased.</summary>
+    public const string NameUnknown = "records.name-unknown";
+
+    internal static Problem At(string part, string code, params IReadOnlyList<string> arguments) => new(code, Place.Of(part), arguments);
+}

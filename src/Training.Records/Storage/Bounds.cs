@@ -1,0 +1,29 @@
+namespace Training.Records;
+
+/// <summary>Lengths of text columns, in characters, and of lists. Every text column has one, but for stored JSON and course content.</summary>
+public static class Bounds
+{
+    /// <summary>Ids that authors choose: courses, schemes, quizzes, checklists, topics, questions, steps.</summary>
+    public const int Id = 100;
+
+    /// <summary>A SHA-256 in lower-case hex.</summary>
+    public const int Hash = 64;
+
+    /// <summary>Names of people, employers, sites and crews.</summary>
+    public const int Name = 200;
+
+    /// <summary>Badge numbers, serials, permit numbers.</summary>
+    public const int Number = 60;
+
+    /// <summary>IANA time zones and regions.</summary>
+    public const int Zone = 64;
+
+    /// <summary>Reasons and remarks that people write.</summary>
+    public const int Reason = 2000;
+
+    /// <summary>Most rows that one query about one person reads; the newest are kept.</summary>
+    internal const int RowsOfOnePerson = 1000;
+
+    /// <summary>How often a write is tried again that lost a race for a number. Each loss means that somebody else got through.</summary>
+    internal const int Attempts = 50;
+}

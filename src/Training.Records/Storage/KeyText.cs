@@ -1,0 +1,10 @@
+using System.Text;
+
+namespace Training.Records;
+
+/// <summary>What a name or number is compared by. Engines disagree about case and accents, so the key is made here and stored beside it.</summary>
+public static class KeyText
+{
+    /// <summary>Trimmed, composed (NFC), upper-case by the invariant culture: <c>" ab-7 "</c> and <c>"AB-7"</c> have one key.</summary>
+    public static string Of(string text) => text.Trim().Normalize(NormalizationForm.FormC).ToUpperInvariant();
+}
