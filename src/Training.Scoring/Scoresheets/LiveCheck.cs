@@ -1,58 +1,74 @@
+using System.Globalization;
 using Training.Courses;
 
 namespace Training.Scoring;
 
-/// <summary>Refuses a sheet on a live snake unless everything stands that must stand before a snake is used.</summary>
-/// <remarks>Rule: docs/rules.md, "Practicals". The ages are this programme's own rule; no published one was found.</remarks>
-internal static class LiveCheck
+/// <summary>Finds what is lacking before a live snake may be used. Rule: docs/rules.md, "Practicals".</summary>
+internal sealed class LiveCheck(Scoresheet sheet, ScoresheetContext context, ICollection<Problem> problems)
 {
-    private const int BitePlanGreatestAgeDays = 90;
-    private const int CommunicationsGreatestAgeHours = 12;
-
-    public static void Find(Scoresheet sheet, ModelPass? modelPass, ICollection<Problem> problems)
+    public void Run()
     {
-        if (sheet.Subject == Subject.Model)
+        switch (sheet.Subject)
         {
-            if (sheet.Live is not null) problems.Add(new(ScoresheetProblems.LiveConditionsOnModel, Place.Of("live conditions")));
-            return;
-        }
-
-        if (sheet.Live is null)
-        {
-            problems.Add(new(ScoresheetProblems.LiveConditionsMissing, Place.Of("live conditions")));
-            return;
-        }
-
-        FindInConditions(sheet, sheet.Live, problems);
-        if (!IsEarlierPass(sheet, sheet.Live, modelPass)) problems.Add(new(ScoresheetProblems.ModelPassMissing, Place.Of("pass on the model")));
-    }
-
-    private static void FindInConditions(Scoresheet sheet, LiveConditions live, ICollection<Problem> problems)
-    {
-        if (string.IsNullOrWhiteSpace(live.PermitNumber)) problems.Add(new(ScoresheetProblems.PermitMissing, Place.Of("permit")));
-
-        // The sheet's UTC day may be a day ahead of the site's; a plan checked "tomorrow" is refused either way.
-        var day = DateOnly.FromDateTime(sheet.SignedAt.UtcDateTime);
-        if (live.BitePlanCheckedOn > day || live.BitePlanCheckedOn < day.AddDays(-BitePlanGreatestAgeDays))
-        {
-            problems.Add(new(ScoresheetProblems.BitePlanNotCurrent, Place.Of("bite plan"), $"{BitePlanGreatestAgeDays}"));
-        }
-
-        if (live.CommunicationsTestedAt > sheet.SignedAt || live.CommunicationsTestedAt < sheet.SignedAt.AddHours(-CommunicationsGreatestAgeHours))
-        {
-            problems.Add(new(ScoresheetProblems.CommunicationsNotTested, Place.Of("communications"), $"{CommunicationsGreatestAgeHours}"));
-        }
-
-        if (live.WatcherId == sheet.CandidateId || live.WatcherId == sheet.InstructorId)
-        {
-            problems.Add(new(ScoresheetProblems.WatcherNotApart, Place.Of("watcher")));
+            case Subject.Model:
+                if (sheet.Live is not null) Report(ScoresheetProblems.LiveConditionsOnModel, nameof(sheet.Live));
+                break;
+            case Subject.Live:
+                if (sheet.Live is null) Report(ScoresheetProblems.LiveConditionsMissing, nameof(sheet.Live));
+                else CheckConditions(sheet.Live);
+                break;
         }
     }
 
-    private static bool IsEarlierPass(Scoresheet sheet, LiveConditions live, ModelPass? pass) =>
-        pass is not null
-        && pass.ScoresheetId == live.ModelPassId
-        && pass.CandidateId == sheet.CandidateId
-        && pass.ChecklistId == sheet.ChecklistId
-        && pass.SignedAt < sheet.SignedAt;
+    private void CheckConditions(LiveConditions live)
+    {
+        if (string.IsNullOrWhiteSpace(live.PermitNumber)) Report(ScoresheetProblems.PermitNumberMissing, nameof(live.PermitNumber));
+        CheckBitePlan(live.BitePlanCheckedOn);
+        var testedBefore = sheet.SignedAt - live.CommunicationsTestedAt;
+        if (testedBefore < TimeSpan.Zero || testedBefore > ScoresheetGrader.CommunicationsTestGreatestAge)
+        {
+            Report(ScoresheetProblems.CommunicationsNotTested, nameof(live.CommunicationsTestedAt));
+        }
+
+        if (live.WatcherId == Guid.Empty) Report(ScoresheetProblems.WatcherMissing, nameof(live.WatcherId));
+        else if (live.WatcherId == sheet.CandidateId || live.WatcherId == sheet.InstructorId)
+        {
+            Report(ScoresheetProblems.WatcherTakesPart, nameof(live.WatcherId));
+        }
+
+        CheckModelPass(live.ModelPassId);
+    }
+
+    private void CheckBitePlan(DateOnly checkedOn)
+    {
+        var earliest = ScoresheetGrader.BitePlanGreatestAge.Before(context.SignedOn);
+        if (checkedOn > context.SignedOn)
+        {
+            Report(ScoresheetProblems.BitePlanInFuture, nameof(LiveConditions.BitePlanCheckedOn), Text(checkedOn), Text(context.SignedOn));
+        }
+        else if (checkedOn < earliest)
+        {
+            Report(ScoresheetProblems.BitePlanTooOld, nameof(LiveConditions.BitePlanCheckedOn), Text(checkedOn), Text(earliest));
+        }
+    }
+
+    private void CheckModelPass(Guid id)
+    {
+        const string Part = nameof(LiveConditions.ModelPassId);
+        var name = id.ToString("D", CultureInfo.InvariantCulture);
+        var pass = context.ModelPass;
+        if (pass is null || pass.Id != id)
+        {
+            Report(ScoresheetProblems.ModelPassUnknown, Part, name);
+            return;
+        }
+
+        if (pass.CandidateId != sheet.CandidateId) Report(ScoresheetProblems.ModelPassOfAnother, Part, name);
+        if (pass.ChecklistId != sheet.ChecklistId) Report(ScoresheetProblems.ModelPassOnAnotherChecklist, Part, name, pass.ChecklistId);
+        if (pass.SignedAt >= sheet.SignedAt) Report(ScoresheetProblems.ModelPassNotEarlier, Part, name);
+    }
+
+    private static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private void Report(string code, string part, params string[] arguments) => problems.Add(new(code, Place.Of(part), arguments));
 }

@@ -1,8 +1,9 @@
 namespace Training.Scoring;
 
-/// <summary>A passed scoresheet on the model, as the records know it: what a live sheet rests on.</summary>
-/// <param name="ScoresheetId">Its id.</param>
-/// <param name="CandidateId">Whose.</param>
-/// <param name="ChecklistId">At which checklist.</param>
+/// <summary>A passed scoresheet on the model, as the records hold it; a live sheet must point to one.</summary>
+/// <param name="Id">The sheet's id.</param>
+/// <param name="CandidateId">Who passed.</param>
+/// <param name="ChecklistId">On which checklist.</param>
 /// <param name="SignedAt">UTC.</param>
-public sealed record ModelPass(Guid ScoresheetId, Guid CandidateId, string ChecklistId, DateTimeOffset SignedAt);
+/// <remarks>Make one only of a sheet whose subject is the model and whose result is <see cref="PracticalOutcome.Passed"/>.</remarks>
+public sealed record ModelPass(Guid Id, Guid CandidateId, string ChecklistId, DateTimeOffset SignedAt);

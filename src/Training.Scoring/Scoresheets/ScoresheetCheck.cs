@@ -1,70 +1,84 @@
+using System.Globalization;
 using Training.Courses;
 
 namespace Training.Scoring;
 
-/// <summary>Finds everything that makes a signed sheet something other than a record of its checklist.</summary>
-internal static class ScoresheetCheck
+/// <summary>Finds what may not stand on any scoresheet. Rule: docs/rules.md, "Practicals".</summary>
+internal sealed class ScoresheetCheck(Checklist checklist, Scoresheet sheet, ICollection<Problem> problems)
 {
-    private const int LongestRemarks = 2000;
-
-    public static void Find(Checklist checklist, Scoresheet sheet, ICollection<Problem> problems)
+    public void Run()
     {
-        if (sheet.ChecklistId != checklist.Id || sheet.ChecklistVersion != checklist.Version)
-        {
-            problems.Add(new(ScoresheetProblems.ChecklistDiffers, Place.Of("checklist"), sheet.ChecklistId, checklist.Id));
-        }
+        CheckHead();
+        var alreadyThere = problems.Count;
+        CheckSteps();
 
-        if (!checklist.Subjects.Contains(sheet.Subject)) problems.Add(new(ScoresheetProblems.SubjectNotAllowed, Place.Of("subject")));
-        if (sheet.InstructorId == sheet.CandidateId) problems.Add(new(ScoresheetProblems.ScoresThemselves, Place.Of("instructor")));
-        if (!sheet.IdentityConfirmed) problems.Add(new(ScoresheetProblems.IdentityNotConfirmed, Place.Of("identity")));
-        if (sheet.Try < 1) problems.Add(new(ScoresheetProblems.TryNotCounted, Place.Of("try")));
-        if (sheet.Remarks.Length > LongestRemarks) problems.Add(new(ScoresheetProblems.RemarksTooLong, Place.Of("remarks"), $"{LongestRemarks}"));
-        if (StepsMatch(checklist, sheet, problems)) FindAroundStop(checklist, sheet, problems);
+        // Before or after a stop means something only where the steps stand as the checklist has them.
+        if (problems.Count == alreadyThere) CheckStop();
     }
 
-    private static bool StepsMatch(Checklist checklist, Scoresheet sheet, ICollection<Problem> problems)
+    private void CheckHead()
     {
-        var asked = checklist.Steps.Select(step => step.Id).ToList();
-        var given = sheet.Observations.Select(observation => observation.StepId).ToList();
-        var missing = asked.Except(given, StringComparer.Ordinal).ToList();
-        var unknown = given.Except(asked, StringComparer.Ordinal).ToList();
-        foreach (var step in missing) problems.Add(new(ScoresheetProblems.StepMissing, Place.Of($"step {step}"), step));
-        foreach (var step in unknown) problems.Add(new(ScoresheetProblems.StepUnknown, Place.Of($"step {step}"), step));
-        if (sheet.StoppedAtStep is { } stop && !asked.Contains(stop, StringComparer.Ordinal))
+        if (!checklist.Subjects.Contains(sheet.Subject))
         {
-            problems.Add(new(ScoresheetProblems.StepUnknown, Place.Of("stop"), stop));
-            return false;
+            Report(ScoresheetProblems.SubjectNotAllowed, nameof(sheet.Subject), sheet.Subject.ToString());
         }
 
-        if (missing.Count + unknown.Count > 0) return false;
-        if (asked.SequenceEqual(given)) return true;
-        problems.Add(new(ScoresheetProblems.StepOrder, Place.Of("steps")));
-        return false;
+        if (sheet.InstructorId == sheet.CandidateId) Report(ScoresheetProblems.ScoredThemselves, nameof(sheet.InstructorId));
+        if (!sheet.IdentityConfirmed) Report(ScoresheetProblems.IdentityNotConfirmed, nameof(sheet.IdentityConfirmed));
+        if (sheet.Try < 1) Report(ScoresheetProblems.TryNotPositive, nameof(sheet.Try), Text(sheet.Try));
+        if (sheet.Remarks.Length > ScoresheetGrader.GreatestRemarksLength)
+        {
+            Report(
+                ScoresheetProblems.RemarksTooLong, nameof(sheet.Remarks), Text(sheet.Remarks.Length), Text(ScoresheetGrader.GreatestRemarksLength));
+        }
     }
 
-    private static void FindAroundStop(Checklist checklist, Scoresheet sheet, ICollection<Problem> problems)
+    private void CheckSteps()
     {
-        var stop = sheet.StoppedAtStep is null
-            ? checklist.Steps.Count
-            : checklist.Steps.TakeWhile(step => step.Id != sheet.StoppedAtStep).Count();
-        foreach (var (step, observation, place) in checklist.Steps.Zip(sheet.Observations, Enumerable.Range(0, checklist.Steps.Count)))
+        var expected = checklist.Steps.Select(step => step.Id).ToList();
+        var seen = sheet.Observations.Select(observation => observation.StepId).ToList();
+        var before = problems.Count;
+        foreach (var id in seen.Except(expected, StringComparer.Ordinal)) ReportStep(ScoresheetProblems.StepUnknown, id, id);
+        foreach (var id in expected.Except(seen, StringComparer.Ordinal)) ReportStep(ScoresheetProblems.StepMissing, id, id);
+        foreach (var id in expected.Where(id => seen.Count(other => other == id) > 1)) ReportStep(ScoresheetProblems.StepRepeated, id, id);
+        if (sheet.StoppedAtStep is { } stop && !expected.Contains(stop, StringComparer.Ordinal))
         {
-            var where = Place.Of($"step {step.Id}");
-            if (place > stop && observation.Observation != Observation.NotObserved)
+            Report(ScoresheetProblems.StopUnknown, nameof(sheet.StoppedAtStep), stop);
+        }
+
+        if (problems.Count > before) return;
+        foreach (var (want, got) in expected.Zip(seen).Where(pair => pair.First != pair.Second).Take(1))
+        {
+            ReportStep(ScoresheetProblems.StepsOutOfOrder, got, want);
+        }
+    }
+
+    private void CheckStop()
+    {
+        string? stop = null;
+        foreach (var (step, seen) in checklist.Steps.Zip(sheet.Observations))
+        {
+            var isObserved = seen.Observation is not Observation.NotObserved;
+            if (stop is not null)
             {
-                problems.Add(new(ScoresheetProblems.ObservedAfterStop, where, step.Id));
+                if (isObserved) ReportStep(ScoresheetProblems.ObservedAfterStop, step.Id, step.Id, stop);
+                continue;
             }
 
-            // Nothing follows the last step, so a failure there needs no stop.
-            if (place < stop && place < checklist.Steps.Count - 1 && StepMark.FailsCritically(step, observation.Observation))
+            if (step.Id == sheet.StoppedAtStep)
             {
-                problems.Add(new(ScoresheetProblems.NotStopped, where, step.Id));
+                stop = step.Id;
             }
-
-            if (place <= stop && stop < checklist.Steps.Count && observation.Observation == Observation.NotObserved)
+            else if (step.IsCritical && isObserved && !ScoresheetGrader.Passes(step, seen.Observation))
             {
-                problems.Add(new(ScoresheetProblems.StopUnobserved, where, step.Id));
+                ReportStep(ScoresheetProblems.NotStopped, step.Id, step.Id);
             }
         }
     }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private void ReportStep(string code, string stepId, params string[] arguments) => Report(code, $"step {stepId}", arguments);
+
+    private void Report(string code, string part, params string[] arguments) => problems.Add(new(code, Place.Of(part), arguments));
 }

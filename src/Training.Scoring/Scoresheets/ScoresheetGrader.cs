@@ -2,49 +2,122 @@ using Training.Courses;
 
 namespace Training.Scoring;
 
-/// <summary>Grades a signed scoresheet against the checklist version that it was scored with.</summary>
-/// <remarks>Rule: docs/rules.md, "Practicals".</remarks>
+/// <summary>Grades a signed scoresheet by the checklist it was scored against.</summary>
+/// <remarks>Rule: docs/rules.md, "Practicals". Whole-number arithmetic; no points make up for a critical step.</remarks>
 public static class ScoresheetGrader
 {
-    /// <summary>Grades it, or says everything that makes it no record of its checklist.</summary>
-    /// <param name="checklist">The version named by the sheet.</param>
-    /// <param name="sheet">As signed.</param>
-    /// <param name="modelPass">The earlier pass on the model that a live sheet names, looked up in the records; null where there is none or it is not needed.</param>
-    /// <param name="problems">Receives one problem for each thing that is wrong.</param>
-    /// <returns>Null where a problem was found.</returns>
-    public static ScoresheetResult? Grade(Checklist checklist, Scoresheet sheet, ModelPass? modelPass, ICollection<Problem> problems)
+    /// <summary>Most characters that remarks may have.</summary>
+    public const int GreatestRemarksLength = 2000;
+
+    /// <summary>How long before the day of a live sheet the bite plan may last have been checked, that day included. Our rule.</summary>
+    public static Duration BitePlanGreatestAge { get; } = new(12, DurationUnit.Months);
+
+    /// <summary>How long before signing a live sheet the call for help may last have been tried, inclusive. Our rule.</summary>
+    public static TimeSpan CommunicationsTestGreatestAge { get; } = TimeSpan.FromHours(24);
+
+    /// <summary>What a scoresheet came to, or null where it may not stand.</summary>
+    /// <param name="course">The snapshot that the sheet names.</param>
+    /// <param name="sheet">As signed; graded again it gives the same result.</param>
+    /// <param name="context">The day in the site's zone, and for a live sheet the pass on the model.</param>
+    /// <param name="problems">Receives everything that is refused about the sheet (<see cref="ScoresheetProblems"/>).</param>
+    /// <exception cref="ArgumentOutOfRangeException">The day of the context is no zone's day at the instant of signing.</exception>
+    public static ScoresheetResult? Grade(Course course, Scoresheet sheet, ScoresheetContext context, ICollection<Problem> problems)
     {
-        var before = problems.Count;
-        ScoresheetCheck.Find(checklist, sheet, problems);
-        LiveCheck.Find(sheet, modelPass, problems);
-        return problems.Count > before ? null : Result(checklist, sheet);
+        ThrowIfAnotherDay(sheet, context);
+        var checklist = FindChecklist(course, sheet, problems);
+        if (checklist is null) return null;
+
+        var alreadyThere = problems.Count;
+        new ScoresheetCheck(checklist, sheet, problems).Run();
+        new LiveCheck(sheet, context, problems).Run();
+        return problems.Count > alreadyThere ? null : Score(checklist, sheet);
     }
 
-    private static ScoresheetResult Result(Checklist checklist, Scoresheet sheet)
+    /// <summary>True where this observation passes the step as a critical one: done, or prompted where the step allows a prompt.</summary>
+    internal static bool Passes(ChecklistStep step, Observation observation) => observation switch
     {
-        var seen = checklist.Steps.Zip(sheet.Observations, (step, observation) => (Step: step, observation.Observation)).ToList();
-        var points = seen.Sum(step => StepMark.Points(step.Step, step.Observation));
-        var max = seen.Count * StepMark.Most;
-        var critical = seen.Where(step => StepMark.FailsCritically(step.Step, step.Observation)).ToList();
-        var unseen = sheet.StoppedAtStep is null ? seen.Where(step => step.Observation == Observation.NotObserved).ToList() : [];
+        Observation.Done => true,
+        Observation.DoneAfterPrompt => step.MayBePrompted,
+        Observation.NotDone => false,
+        Observation.NotObserved => false,
+    };
 
-        var reasons = new List<ScoresheetReason>();
-        if (sheet.StoppedAtStep is { } stop) reasons.Add(new ScoresheetReason.Stopped(stop));
-        reasons.AddRange(critical.Select(step => new ScoresheetReason.CriticalStepFailed(step.Step.Id)));
-        reasons.AddRange(unseen.Select(step => new ScoresheetReason.StepNotObserved(step.Step.Id)));
+    // Zones lie between UTC−12 and UTC+14, so that the day is the UTC day or a neighbour of it.
+    private static void ThrowIfAnotherDay(Scoresheet sheet, ScoresheetContext context)
+    {
+        var apart = context.SignedOn.DayNumber - DateOnly.FromDateTime(sheet.SignedAt.UtcDateTime).DayNumber;
+        if (apart is < -1 or > 1) throw new ArgumentOutOfRangeException(nameof(context), context.SignedOn, "Not the day of the signature.");
+    }
 
-        // Points of a sheet that nobody saw whole say nothing, so they are no reason.
-        if (unseen.Count == 0 && !Share.Reaches(points, max, checklist.PassPercent))
+    // Against another snapshot or version every step would be a finding, and none of them would help.
+    private static Checklist? FindChecklist(Course course, Scoresheet sheet, ICollection<Problem> problems)
+    {
+        if (sheet.CourseHash != course.Hash)
         {
-            reasons.Add(new ScoresheetReason.BelowPass(points, max, checklist.PassPercent));
+            problems.Add(new(ScoresheetProblems.CourseMismatch, Place.Of(nameof(sheet.CourseHash)), sheet.CourseHash, course.Hash));
+            return null;
         }
 
-        return new ScoresheetResult(checklist.Version, Outcome(reasons, critical.Count, unseen.Count), points, max, reasons);
+        var checklist = course.Checklists.FirstOrDefault(checklist => checklist.Id == sheet.ChecklistId);
+        if (checklist is null)
+        {
+            problems.Add(new(ScoresheetProblems.ChecklistUnknown, Place.Of(nameof(sheet.ChecklistId)), sheet.ChecklistId));
+            return null;
+        }
+
+        if (checklist.Version == sheet.ChecklistVersion) return checklist;
+        problems.Add(new(
+            ScoresheetProblems.ChecklistVersionMismatch, Place.Of(nameof(sheet.ChecklistVersion)), sheet.ChecklistVersion, checklist.Version));
+        return null;
     }
 
-    // A critical step that was failed is failed, whatever else was not seen.
-    private static PracticalOutcome Outcome(List<ScoresheetReason> reasons, int failedCritically, int unseen) =>
-        reasons.Count == 0 ? PracticalOutcome.Passed
-        : unseen > 0 && failedCritically == 0 ? PracticalOutcome.Incomplete
-        : PracticalOutcome.Failed;
+    private static ScoresheetResult Score(Checklist checklist, Scoresheet sheet)
+    {
+        var scored = checklist.Steps.Zip(sheet.Observations, (step, seen) => (Step: step, seen.Observation)).ToList();
+        var points = scored.Sum(one => PointsOf(one.Step, one.Observation));
+        var maxPoints = 2 * scored.Count;
+        var reasons = Reasons(checklist, sheet, scored, points, maxPoints);
+        return new(checklist.Version, OutcomeOf(sheet, reasons), points, maxPoints, reasons);
+    }
+
+    private static int PointsOf(ChecklistStep step, Observation observation) => observation switch
+    {
+        Observation.Done => 2,
+        Observation.DoneAfterPrompt => step.MayBePrompted ? 1 : 0,
+        Observation.NotDone => 0,
+        Observation.NotObserved => 0,
+    };
+
+    private static List<ScoresheetReason> Reasons(
+        Checklist checklist, Scoresheet sheet, List<(ChecklistStep Step, Observation Observation)> scored, int points, int maxPoints)
+    {
+        var missed = scored
+            .TakeWhile(one => one.Step.Id != sheet.StoppedAtStep)
+            .Where(one => one.Observation is Observation.NotObserved)
+            .Select(one => new ScoresheetReason.StepNotObserved(one.Step.Id))
+            .ToList();
+
+        // Where nothing is decided, too few points are no reason: the missed step might have earned them.
+        if (sheet.StoppedAtStep is null && missed.Count > 0) return [.. missed];
+
+        var reasons = new List<ScoresheetReason>();
+        if (points * 100 < checklist.PassPercent * maxPoints)
+        {
+            reasons.Add(new ScoresheetReason.BelowPass(points, maxPoints, checklist.PassPercent));
+        }
+
+        reasons.AddRange(scored
+            .Where(one => one.Step.IsCritical && one.Observation is not Observation.NotObserved && !Passes(one.Step, one.Observation))
+            .Select(one => new ScoresheetReason.CriticalStepFailed(one.Step.Id)));
+        if (sheet.StoppedAtStep is not null) reasons.Add(new ScoresheetReason.Stopped(sheet.StoppedAtStep));
+        reasons.AddRange(missed);
+        return reasons;
+    }
+
+    private static PracticalOutcome OutcomeOf(Scoresheet sheet, List<ScoresheetReason> reasons)
+    {
+        if (reasons.Count == 0) return PracticalOutcome.Passed;
+        var isUndecided = sheet.StoppedAtStep is null && reasons.Exists(reason => reason is ScoresheetReason.StepNotObserved);
+        return isUndecided ? PracticalOutcome.Incomplete : PracticalOutcome.Failed;
+    }
 }

@@ -1,62 +1,86 @@
 namespace Training.Scoring;
 
-/// <summary>Why a scoresheet is refused. Nothing of a refused sheet is graded.</summary>
+/// <summary>Why a scoresheet is refused. A step that was not done is no problem, it earns nothing.</summary>
 public static class ScoresheetProblems
 {
-    /// <summary>Scored against another version of the checklist.</summary>
-    public const string ChecklistDiffers = "scoresheet.checklist-differs";
+    /// <summary>The sheet was scored against another snapshot. Arguments: the sheet's hash, the course's hash.</summary>
+    public const string CourseMismatch = "scoresheet.course-mismatch";
 
-    /// <summary>A step of the checklist is missing on the sheet. Arguments: step.</summary>
-    public const string StepMissing = "scoresheet.step-missing";
+    /// <summary>The course has no such checklist. Argument: its id.</summary>
+    public const string ChecklistUnknown = "scoresheet.checklist-unknown";
 
-    /// <summary>A step on the sheet that the checklist does not have. Arguments: step.</summary>
-    public const string StepUnknown = "scoresheet.step-unknown";
+    /// <summary>The checklist was scored in another version. Arguments: the sheet's version, the course's version.</summary>
+    public const string ChecklistVersionMismatch = "scoresheet.checklist-version-mismatch";
 
-    /// <summary>The steps stand in another order, or one stands twice.</summary>
-    public const string StepOrder = "scoresheet.step-order";
-
-    /// <summary>The checklist is not made for this subject.</summary>
+    /// <summary>The checklist may not be scored on this subject. Argument: <c>Model</c> or <c>Live</c>.</summary>
     public const string SubjectNotAllowed = "scoresheet.subject-not-allowed";
 
-    /// <summary>Candidate and instructor are one person.</summary>
-    public const string ScoresThemselves = "scoresheet.scores-themselves";
+    /// <summary>The instructor is the candidate.</summary>
+    public const string ScoredThemselves = "scoresheet.scored-themselves";
 
-    /// <summary>The candidate's identity was not confirmed.</summary>
+    /// <summary>The candidate's identification was not looked at.</summary>
     public const string IdentityNotConfirmed = "scoresheet.identity-not-confirmed";
 
-    /// <summary>The try is not 1 or more.</summary>
-    public const string TryNotCounted = "scoresheet.try-not-counted";
+    /// <summary>Tries count from 1. Argument: the number given.</summary>
+    public const string TryNotPositive = "scoresheet.try-not-positive";
 
-    /// <summary>The remarks are too long. Arguments: greatest length.</summary>
+    /// <summary>The remarks are too long. Arguments: their length, the greatest length.</summary>
     public const string RemarksTooLong = "scoresheet.remarks-too-long";
 
-    /// <summary>A critical step was failed and the practical went on. Arguments: step.</summary>
+    /// <summary>The checklist has no such step. Argument: its id.</summary>
+    public const string StepUnknown = "scoresheet.step-unknown";
+
+    /// <summary>A step has no observation. Argument: its id.</summary>
+    public const string StepMissing = "scoresheet.step-missing";
+
+    /// <summary>A step has more than one observation. Argument: its id.</summary>
+    public const string StepRepeated = "scoresheet.step-repeated";
+
+    /// <summary>The steps are not in the checklist's order; the place is the first that is not. Argument: the step expected there.</summary>
+    public const string StepsOutOfOrder = "scoresheet.steps-out-of-order";
+
+    /// <summary>The step at which it was stopped is not in the checklist. Argument: its id.</summary>
+    public const string StopUnknown = "scoresheet.stop-unknown";
+
+    /// <summary>A critical step failed and the practical was not stopped there. Argument: the step.</summary>
     public const string NotStopped = "scoresheet.not-stopped";
 
-    /// <summary>A step after the stop was observed. Arguments: step.</summary>
+    /// <summary>A step after the stop was observed. Arguments: the step, the step of the stop.</summary>
     public const string ObservedAfterStop = "scoresheet.observed-after-stop";
 
-    /// <summary>The step of the stop was itself not observed, or a step before it was not. Arguments: step.</summary>
-    public const string StopUnobserved = "scoresheet.stop-unobserved";
-
-    /// <summary>A live sheet without its conditions.</summary>
+    /// <summary>A live sheet says nothing of its conditions.</summary>
     public const string LiveConditionsMissing = "scoresheet.live-conditions-missing";
 
-    /// <summary>Live conditions on a sheet scored on a model.</summary>
+    /// <summary>A sheet on the model has conditions of a live one.</summary>
     public const string LiveConditionsOnModel = "scoresheet.live-conditions-on-model";
 
-    /// <summary>No permit number.</summary>
-    public const string PermitMissing = "scoresheet.permit-missing";
+    /// <summary>The permit number is blank.</summary>
+    public const string PermitNumberMissing = "scoresheet.permit-number-missing";
 
-    /// <summary>The bite plan was checked after the sheet, or too long before it. Arguments: greatest age in days.</summary>
-    public const string BitePlanNotCurrent = "scoresheet.bite-plan-not-current";
+    /// <summary>The bite plan was checked after the day of the sheet. Arguments: both dates, yyyy-MM-dd.</summary>
+    public const string BitePlanInFuture = "scoresheet.bite-plan-in-future";
 
-    /// <summary>Communications were not tested in the hours before the signature. Arguments: hours.</summary>
+    /// <summary>The bite plan was checked too long ago. Arguments: when it was, the earliest day that counts, yyyy-MM-dd.</summary>
+    public const string BitePlanTooOld = "scoresheet.bite-plan-too-old";
+
+    /// <summary>The call for help was not tried within the 24 hours before signing.</summary>
     public const string CommunicationsNotTested = "scoresheet.communications-not-tested";
 
-    /// <summary>The watcher is the candidate or the scorer.</summary>
-    public const string WatcherNotApart = "scoresheet.watcher-not-apart";
+    /// <summary>Nobody is named as watcher.</summary>
+    public const string WatcherMissing = "scoresheet.watcher-missing";
 
-    /// <summary>No earlier pass on the model by this candidate with this checklist.</summary>
-    public const string ModelPassMissing = "scoresheet.model-pass-missing";
+    /// <summary>The watcher is the candidate or the scorer.</summary>
+    public const string WatcherTakesPart = "scoresheet.watcher-takes-part";
+
+    /// <summary>No passed sheet on the model is known by this id. Argument: the id.</summary>
+    public const string ModelPassUnknown = "scoresheet.model-pass-unknown";
+
+    /// <summary>The pass on the model is another candidate's. Argument: its id.</summary>
+    public const string ModelPassOfAnother = "scoresheet.model-pass-of-another";
+
+    /// <summary>The pass on the model is on another checklist. Arguments: its id, its checklist.</summary>
+    public const string ModelPassOnAnotherChecklist = "scoresheet.model-pass-on-another-checklist";
+
+    /// <summary>The pass on the model was not signed before the live sheet. Argument: its id.</summary>
+    public const string ModelPassNotEarlier = "scoresheet.model-pass-not-earlier";
 }

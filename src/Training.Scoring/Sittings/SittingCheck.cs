@@ -1,103 +1,117 @@
 using System.Diagnostics;
+using System.Globalization;
 using Training.Courses;
 
 namespace Training.Scoring;
 
-/// <summary>Finds everything that makes a submitted sitting something other than an answer to the quiz that was drawn.</summary>
-internal static class SittingCheck
+/// <summary>Finds what makes a sitting impossible for a course. Rule: docs/rules.md, "Grading a sitting".</summary>
+internal sealed class SittingCheck(Course course, Sitting sitting, ICollection<Problem> problems)
 {
-    public static void Find(Course course, Sitting sitting, ICollection<Problem> problems)
+    private readonly Dictionary<string, Question> _pool = course.Questions.ToDictionary(question => question.Id, StringComparer.Ordinal);
+
+    public void Run()
     {
-        if (sitting.Draw.CourseHash != course.Hash)
-        {
-            problems.Add(new(SittingProblems.CourseDiffers, Place.Of("draw"), sitting.Draw.CourseHash, course.Hash));
-        }
+        if (sitting.SubmittedAt < sitting.StartedAt) Report(SittingProblems.SubmittedBeforeStart, new Place(Part: nameof(sitting.SubmittedAt)));
 
-        if (sitting.Draw.QuizId != course.Quiz.Id)
-        {
-            problems.Add(new(SittingProblems.QuizDiffers, Place.Of("draw"), sitting.Draw.QuizId, course.Quiz.Id));
-        }
-
-        if (sitting.SubmittedAt < sitting.StartedAt) problems.Add(new(SittingProblems.SubmittedBeforeStart, Place.Of("submission")));
-
-        var pool = course.Questions.ToDictionary(question => question.Id, StringComparer.Ordinal);
-        FindInDraw(course, sitting.Draw, pool, problems);
-        FindInAnswers(sitting, pool, problems);
+        // Against another snapshot or quiz every question would be a finding, and none of them would help.
+        if (!IsOfThisCourse()) return;
+        foreach (var drawn in sitting.Draw.Questions) CheckDrawn(drawn);
+        foreach (var id in Repeated(sitting.Draw.Questions.Select(drawn => drawn.QuestionId))) ReportQuestion(SittingProblems.QuestionDrawnTwice, id);
+        CheckBlueprint();
+        foreach (var id in Repeated(sitting.Answers.Select(answer => answer.QuestionId))) ReportQuestion(SittingProblems.AnsweredTwice, id);
+        foreach (var answer in sitting.Answers) CheckAnswer(answer);
     }
 
-    private static void FindInDraw(Course course, Draw draw, Dictionary<string, Question> pool, ICollection<Problem> problems)
+    private bool IsOfThisCourse()
     {
-        foreach (var drawn in draw.Questions)
-        {
-            var place = Place.Of($"question {drawn.QuestionId}");
-            if (!pool.TryGetValue(drawn.QuestionId, out var question))
-            {
-                problems.Add(new(SittingProblems.DrawnQuestionUnknown, place, drawn.QuestionId));
-                continue;
-            }
-
-            if (drawn.QuestionVersion != question.Version) problems.Add(new(SittingProblems.QuestionVersionDiffers, place, drawn.QuestionId));
-            if (!drawn.OptionIds.Order(StringComparer.Ordinal).SequenceEqual(question.OptionIds.Order(StringComparer.Ordinal)))
-            {
-                problems.Add(new(SittingProblems.DrawnOptionsDiffer, place, drawn.QuestionId));
-            }
-        }
-
-        var known = draw.Questions.Where(drawn => pool.ContainsKey(drawn.QuestionId)).Select(drawn => pool[drawn.QuestionId]).ToList();
-        foreach (var topic in course.Topics.Where(topic => !FitsBlueprint(course.Quiz, topic, known)))
-        {
-            problems.Add(new(SittingProblems.DrawOffBlueprint, Place.Of($"topic {topic}"), topic));
-        }
+        var draw = sitting.Draw;
+        if (draw.CourseHash != course.Hash) Report(SittingProblems.CourseMismatch, new Place(), draw.CourseHash, course.Hash);
+        if (draw.QuizId != course.Quiz.Id) Report(SittingProblems.QuizMismatch, new Place(), draw.QuizId, course.Quiz.Id);
+        return draw.CourseHash == course.Hash && draw.QuizId == course.Quiz.Id;
     }
 
-    private static bool FitsBlueprint(Quiz quiz, string topic, List<Question> drawn)
+    private void CheckDrawn(DrawnQuestion drawn)
     {
-        var row = quiz.Blueprint.SingleOrDefault(row => row.Topic == topic) ?? new BlueprintRow(topic, 0, 0, 0);
-        var ofTopic = drawn.Where(question => question.Topic == topic).ToList();
-        return ofTopic.Count == row.Questions
-            && ofTopic.Count(question => question.IsCritical) == row.Critical
-            && ofTopic.DistinctBy(question => question.Id, StringComparer.Ordinal).Count() == ofTopic.Count;
-    }
-
-    private static void FindInAnswers(Sitting sitting, Dictionary<string, Question> pool, ICollection<Problem> problems)
-    {
-        var drawn = sitting.Draw.Questions.Select(question => question.QuestionId).ToHashSet(StringComparer.Ordinal);
-        var answered = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var answer in sitting.Answers)
+        if (!_pool.TryGetValue(drawn.QuestionId, out var question))
         {
-            var place = Place.Of($"question {answer.QuestionId}");
-            if (!drawn.Contains(answer.QuestionId))
-            {
-                problems.Add(new(SittingProblems.AnswerNotDrawn, place, answer.QuestionId));
-                continue;
-            }
+            ReportQuestion(SittingProblems.QuestionUnknown, drawn.QuestionId);
+            return;
+        }
 
-            if (!answered.Add(answer.QuestionId)) problems.Add(new(SittingProblems.AnswerTwice, place, answer.QuestionId));
-            if (pool.TryGetValue(answer.QuestionId, out var question)) FindInAnswer(question, answer, place, problems);
+        if (drawn.QuestionVersion != question.Version)
+        {
+            ReportQuestion(SittingProblems.QuestionVersionMismatch, question.Id, drawn.QuestionVersion, question.Version);
+        }
+
+        if (!drawn.OptionIds.Order(StringComparer.Ordinal).SequenceEqual(question.OptionIds.Order(StringComparer.Ordinal), StringComparer.Ordinal))
+        {
+            ReportQuestion(SittingProblems.OptionsMismatch, question.Id);
         }
     }
 
-    private static void FindInAnswer(Question question, Answer answer, Place place, ICollection<Problem> problems)
+    private void CheckBlueprint()
     {
-        foreach (var option in answer.OptionIds.Except(question.OptionIds, StringComparer.Ordinal))
+        var drawn = sitting.Draw.Questions.Select(shown => _pool.GetValueOrDefault(shown.QuestionId)).OfType<Question>().ToList();
+        foreach (var row in course.Quiz.Blueprint)
         {
-            problems.Add(new(SittingProblems.OptionUnknown, place, option));
+            var ofTopic = drawn.Where(question => question.Topic == row.Topic).ToList();
+            CheckCount(SittingProblems.TopicCountMismatch, row.Topic, ofTopic.Count, row.Questions);
+            CheckCount(SittingProblems.CriticalCountMismatch, row.Topic, ofTopic.Count(question => question.IsCritical), row.Critical);
         }
 
-        foreach (var option in answer.OptionIds.GroupBy(option => option, StringComparer.Ordinal).Where(same => same.Count() > 1))
+        // A topic without a row draws nothing.
+        var unasked = drawn.Select(question => question.Topic).Except(course.Quiz.Blueprint.Select(row => row.Topic), StringComparer.Ordinal);
+        foreach (var topic in unasked)
         {
-            problems.Add(new(SittingProblems.OptionTwice, place, option.Key));
+            CheckCount(SittingProblems.TopicCountMismatch, topic, drawn.Count(question => question.Topic == topic), asked: 0);
         }
-
-        if (!HasShape(question, answer)) problems.Add(new(SittingProblems.AnswerShape, place, question.Id));
     }
 
-    private static bool HasShape(Question question, Answer answer) => question.Key switch
+    private void CheckCount(string code, string topic, int drawn, int asked)
     {
-        QuestionKey.One => answer.OptionIds.Count == 1 && answer.Number is null,
-        QuestionKey.Several => answer.OptionIds.Count >= 1 && answer.Number is null,
-        QuestionKey.Order => answer.OptionIds.Count == question.OptionIds.Count && answer.Number is null,
-        QuestionKey.Number => answer.OptionIds.Count == 0 && answer.Number is not null,
+        if (drawn == asked) return;
+        Report(code, Place.Of($"topic {topic}"), topic, drawn.ToString(CultureInfo.InvariantCulture), asked.ToString(CultureInfo.InvariantCulture));
+    }
+
+    private void CheckAnswer(Answer answer)
+    {
+        if (answer.SavedAt < sitting.StartedAt || answer.SavedAt > sitting.SubmittedAt)
+        {
+            ReportQuestion(SittingProblems.AnswerOutsideSitting, answer.QuestionId);
+        }
+
+        if (sitting.Draw.Questions.All(drawn => drawn.QuestionId != answer.QuestionId))
+        {
+            ReportQuestion(SittingProblems.AnswerNotDrawn, answer.QuestionId);
+            return;
+        }
+
+        // A drawn question that the pool lacks has been reported; nothing can be said about its answer.
+        if (!_pool.TryGetValue(answer.QuestionId, out var question)) return;
+        if (!FitsType(question.Key, answer)) ReportQuestion(SittingProblems.AnswerShape, question.Id);
+        if (question.Key is QuestionKey.Number) return;
+        foreach (var unknown in answer.OptionIds.Except(question.OptionIds, StringComparer.Ordinal))
+        {
+            ReportQuestion(SittingProblems.OptionUnknown, question.Id, unknown);
+        }
+
+        foreach (var repeated in Repeated(answer.OptionIds)) ReportQuestion(SittingProblems.OptionRepeated, question.Id, repeated);
+    }
+
+    private static bool FitsType(QuestionKey key, Answer answer) => key switch
+    {
+        QuestionKey.One => answer.Number is null && answer.OptionIds.Count == 1,
+        QuestionKey.Several => answer.Number is null,
+        QuestionKey.Order order => answer.Number is null && answer.OptionIds.Count == order.OptionIds.Count,
+        QuestionKey.Number => answer.Number is not null && answer.OptionIds.Count == 0,
         _ => throw new UnreachableException(),
     };
+
+    private static IEnumerable<string> Repeated(IEnumerable<string> ids) =>
+        ids.GroupBy(id => id, StringComparer.Ordinal).Where(same => same.Skip(1).Any()).Select(same => same.Key);
+
+    private void ReportQuestion(string code, string questionId, params string[] more) =>
+        Report(code, Place.Of($"question {questionId}"), [questionId, .. more]);
+
+    private void Report(string code, Place place, params string[] arguments) => problems.Add(new(code, place, arguments));
 }

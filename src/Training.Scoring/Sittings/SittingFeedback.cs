@@ -2,27 +2,27 @@ using Training.Courses;
 
 namespace Training.Scoring;
 
-/// <summary>What a candidate may be told of one question not answered right: where to reread, never the key.</summary>
-/// <param name="Topic">Id of the topic.</param>
-/// <param name="Passage">What to reread.</param>
-/// <param name="IsCritical">Whether the question was critical: the page then quotes the right action in the module's words.</param>
-public sealed record Reread(string Topic, Passage Passage, bool IsCritical);
-
-/// <summary>What a certification quiz tells after it was graded.</summary>
-public static class SittingFeedback
+/// <summary>What a certification quiz tells about one question that was not answered right: where to reread, never the key.</summary>
+/// <param name="QuestionId">Which question.</param>
+/// <param name="Topic">Its topic.</param>
+/// <param name="Passage">The section to reread; it holds the right action in the module's words.</param>
+/// <param name="Mark">Wrong, blank or late.</param>
+/// <param name="IsCritical">True: missing it alone fails the quiz.</param>
+/// <remarks>Rule: docs/rules.md, "Grading a sitting". Neither key nor options nor explanation can be reached from here.</remarks>
+public sealed record SittingFeedback(string QuestionId, string Topic, Passage Passage, Mark Mark, bool IsCritical)
 {
-    /// <summary>One entry for each passage to reread, critical ones first, then in the order shown; a passage is named once.</summary>
-    public static IReadOnlyList<Reread> For(Course course, SittingResult result)
+    /// <summary>One entry for each question that was not answered right, in the order shown; empty where all were.</summary>
+    /// <exception cref="ArgumentException">The result was graded with another snapshot of the course.</exception>
+    public static IReadOnlyList<SittingFeedback> For(Course course, SittingResult result)
     {
+        if (result.CourseHash != course.Hash) throw new ArgumentException("Graded with another snapshot.", nameof(result));
         var pool = course.Questions.ToDictionary(question => question.Id, StringComparer.Ordinal);
-        return
-        [
-            .. result.Questions
-                .Where(question => question.Mark != Mark.Right)
-                .Select(question => pool[question.QuestionId])
-                .OrderByDescending(question => question.IsCritical)
-                .DistinctBy(question => question.Passage)
-                .Select(question => new Reread(question.Topic, question.Passage, question.IsCritical)),
-        ];
+        return result.Questions
+            .Where(marked => marked.Mark is not Mark.Right)
+            .Select(marked => Of(pool[marked.QuestionId], marked.Mark))
+            .ToList();
     }
+
+    private static SittingFeedback Of(Question question, Mark mark) =>
+        new(question.Id, question.Topic, question.Passage, mark, question.IsCritical);
 }

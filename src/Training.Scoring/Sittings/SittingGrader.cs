@@ -3,72 +3,69 @@ using Training.Courses;
 
 namespace Training.Scoring;
 
-/// <summary>Grades a submitted sitting against the snapshot that it was drawn from.</summary>
-/// <remarks>Rule: docs/rules.md, "Grading a sitting". Whole-number arithmetic; conjunctive: no score rescues a missed critical question.</remarks>
+/// <summary>Grades a submitted sitting by the keys of the course it was drawn from.</summary>
+/// <remarks>Rule: docs/rules.md, "Grading a sitting". Whole-number arithmetic; everything must hold, nothing trades against another.</remarks>
 public static class SittingGrader
 {
-    /// <summary>Grades it, or says everything that makes it no answer to its quiz.</summary>
-    /// <param name="course">The snapshot named by the draw.</param>
-    /// <param name="sitting">As submitted.</param>
-    /// <param name="problems">Receives one problem for each thing that is wrong.</param>
-    /// <returns>Null where a problem was found; nothing is graded in part.</returns>
+    /// <summary>What a sitting came to, or null where it is not one that this course could have led to.</summary>
+    /// <param name="course">The snapshot that the draw names.</param>
+    /// <param name="sitting">As stored; graded again it gives the same result.</param>
+    /// <param name="problems">Receives everything that is impossible about the sitting (<see cref="SittingProblems"/>).</param>
     public static SittingResult? Grade(Course course, Sitting sitting, ICollection<Problem> problems)
     {
-        var before = problems.Count;
-        SittingCheck.Find(course, sitting, problems);
-        if (problems.Count > before) return null;
+        var alreadyThere = problems.Count;
+        new SittingCheck(course, sitting, problems).Run();
+        if (problems.Count > alreadyThere) return null;
 
         var pool = course.Questions.ToDictionary(question => question.Id, StringComparer.Ordinal);
         var answers = sitting.Answers.ToDictionary(answer => answer.QuestionId, StringComparer.Ordinal);
-        var closesAt = course.Quiz.TimeLimitMinutes is { } minutes ? sitting.StartedAt.AddMinutes(minutes) : DateTimeOffset.MaxValue;
-        var questions = sitting.Draw.Questions
-            .Select(drawn => new QuestionResult(
-                drawn.QuestionId, drawn.QuestionVersion, MarkOf(pool[drawn.QuestionId], answers.GetValueOrDefault(drawn.QuestionId), closesAt)))
+        var marked = sitting.Draw.Questions
+            .Select(drawn => pool[drawn.QuestionId])
+            .Select(question => (Question: question, Mark: MarkOf(question, answers.GetValueOrDefault(question.Id), sitting, course.Quiz)))
             .ToList();
-        return Result(course, pool, questions);
+
+        var topics = course.Quiz.Blueprint.Select(row => new TopicResult(row.Topic, PointsIn(row.Topic), row.Questions)).ToList();
+        var points = topics.Sum(topic => topic.Points);
+        var reasons = Reasons(course.Quiz, points, topics, marked);
+        var questions = marked.Select(one => new QuestionResult(one.Question.Id, one.Question.Version, one.Mark)).ToList();
+        return new(course.Hash, reasons.Count == 0, points, marked.Count, topics, questions, reasons);
+
+        int PointsIn(string topic) => marked.Count(one => one.Question.Topic == topic && one.Mark is Mark.Right);
     }
 
-    /// <summary>Whether the answer is what the key says; order, case and number form as docs/rules.md states.</summary>
-    /// <exception cref="ArgumentException">The answer is of a form that the key does not take; practice and grading check that first.</exception>
-    public static bool IsRight(QuestionKey key, Answer answer) => key switch
+    private static Mark MarkOf(Question question, Answer? answer, Sitting sitting, Quiz quiz)
     {
-        QuestionKey.One one => answer.OptionIds.SequenceEqual([one.OptionId]),
-        QuestionKey.Several several => several.OptionIds.ToHashSet(StringComparer.Ordinal).SetEquals(answer.OptionIds),
-        QuestionKey.Order order => order.OptionIds.SequenceEqual(answer.OptionIds),
-        QuestionKey.Number number => answer.Number is { } given
-            ? Math.Abs(given - number.Value) <= number.Tolerance
-            : throw new ArgumentException("A number question needs a number.", nameof(answer)),
+        if (answer is null) return Mark.Blank;
+        if (quiz.TimeLimitMinutes is { } minutes && answer.SavedAt - sitting.StartedAt > TimeSpan.FromMinutes(minutes)) return Mark.Late;
+
+        // Several answers with none chosen says as little as no answer; the other types cannot be empty.
+        if (answer.OptionIds.Count == 0 && answer.Number is null) return Mark.Blank;
+        return IsRight(question.Key, answer) ? Mark.Right : Mark.Wrong;
+    }
+
+    // The check has seen to it that the answer fits the type and names no option twice.
+    private static bool IsRight(QuestionKey key, Answer answer) => key switch
+    {
+        QuestionKey.One one => answer.OptionIds[0] == one.OptionId,
+        QuestionKey.Several several => answer.OptionIds.ToHashSet(StringComparer.Ordinal).SetEquals(several.OptionIds),
+        QuestionKey.Order order => answer.OptionIds.SequenceEqual(order.OptionIds, StringComparer.Ordinal),
+        // Bounds instead of a difference: what somebody types may be so large that the difference overflows.
+        QuestionKey.Number number => answer.Number >= number.Value - number.Tolerance && answer.Number <= number.Value + number.Tolerance,
         _ => throw new UnreachableException(),
     };
 
-    // An answer saved at the limit itself was saved in time.
-    private static Mark MarkOf(Question question, Answer? answer, DateTimeOffset closesAt) => answer switch
+    private static List<SittingReason> Reasons(
+        Quiz quiz, int points, List<TopicResult> topics, List<(Question Question, Mark Mark)> marked)
     {
-        null => Mark.Blank,
-        _ when answer.SavedAt > closesAt => Mark.Late,
-        _ => IsRight(question.Key, answer) ? Mark.Right : Mark.Wrong,
-    };
-
-    private static SittingResult Result(Course course, Dictionary<string, Question> pool, List<QuestionResult> questions)
-    {
-        var topics = course.Quiz.Blueprint.Select(row => OfTopic(row.Topic, [.. questions.Where(q => pool[q.QuestionId].Topic == row.Topic)])).ToList();
-        var points = Points(questions);
         var reasons = new List<SittingReason>();
-        if (!Share.Reaches(points, questions.Count, course.Quiz.PassPercent))
-        {
-            reasons.Add(new SittingReason.BelowPass(points, questions.Count, course.Quiz.PassPercent));
-        }
-
-        reasons.AddRange(course.Quiz.Blueprint.Zip(topics)
-            .Where(pair => !Share.Reaches(pair.Second.Points, pair.Second.MaxPoints, pair.First.PassPercent))
-            .Select(pair => new SittingReason.TopicBelowPass(pair.First.Topic, pair.Second.Points, pair.Second.MaxPoints, pair.First.PassPercent)));
-        reasons.AddRange(questions
-            .Where(question => question.Mark != Mark.Right && pool[question.QuestionId].IsCritical)
-            .Select(question => new SittingReason.CriticalMissed(question.QuestionId)));
-        return new SittingResult(course.Hash, reasons.Count == 0, points, questions.Count, topics, questions, reasons);
+        if (points * 100 < quiz.PassPercent * marked.Count) reasons.Add(new SittingReason.BelowPass(points, marked.Count, quiz.PassPercent));
+        reasons.AddRange(topics
+            .Zip(quiz.Blueprint, (topic, row) => (Topic: topic, row.PassPercent))
+            .Where(both => both.Topic.Points * 100 < both.PassPercent * both.Topic.MaxPoints)
+            .Select(both => new SittingReason.TopicBelowPass(both.Topic.Topic, both.Topic.Points, both.Topic.MaxPoints, both.PassPercent)));
+        reasons.AddRange(marked
+            .Where(one => one.Question.IsCritical && one.Mark is not Mark.Right)
+            .Select(one => new SittingReason.CriticalMissed(one.Question.Id)));
+        return reasons;
     }
-
-    private static TopicResult OfTopic(string topic, List<QuestionResult> questions) => new(topic, Points(questions), questions.Count);
-
-    private static int Points(List<QuestionResult> questions) => questions.Count(question => question.Mark == Mark.Right);
 }

@@ -1,41 +1,50 @@
 namespace Training.Scoring;
 
-/// <summary>Why a sitting is refused. Nothing of a refused sitting is graded.</summary>
+/// <summary>Why a sitting is refused: it is not what this course could have shown. A wrong answer is no problem, it is wrong.</summary>
 public static class SittingProblems
 {
-    /// <summary>Drawn from another snapshot than the course it is graded with. Arguments: hash of the draw, hash of the course.</summary>
-    public const string CourseDiffers = "sitting.course-differs";
+    /// <summary>The draw comes from another snapshot. Arguments: the draw's hash, the course's hash.</summary>
+    public const string CourseMismatch = "sitting.course-mismatch";
 
-    /// <summary>Drawn for another quiz. Arguments: quiz of the draw, quiz of the course.</summary>
-    public const string QuizDiffers = "sitting.quiz-differs";
+    /// <summary>The draw is of another quiz. Arguments: the draw's quiz, the course's quiz.</summary>
+    public const string QuizMismatch = "sitting.quiz-mismatch";
 
-    /// <summary>A drawn question is not in the course's pool.</summary>
-    public const string DrawnQuestionUnknown = "sitting.drawn-question-unknown";
+    /// <summary>The sitting was submitted before it was started.</summary>
+    public const string SubmittedBeforeStart = "sitting.submitted-before-start";
 
-    /// <summary>A drawn question has another version in the course.</summary>
-    public const string QuestionVersionDiffers = "sitting.question-version-differs";
+    /// <summary>A drawn question is not in the pool. Argument: its id.</summary>
+    public const string QuestionUnknown = "sitting.question-unknown";
 
-    /// <summary>A drawn question does not show the question's options, each once.</summary>
-    public const string DrawnOptionsDiffer = "sitting.drawn-options-differ";
+    /// <summary>A question was drawn in another version. Arguments: its id, the drawn version, the course's version.</summary>
+    public const string QuestionVersionMismatch = "sitting.question-version-mismatch";
 
-    /// <summary>The draw does not have what the blueprint asks of a topic. Arguments: topic.</summary>
-    public const string DrawOffBlueprint = "sitting.draw-off-blueprint";
+    /// <summary>A question was drawn more than once. Argument: its id.</summary>
+    public const string QuestionDrawnTwice = "sitting.question-drawn-twice";
 
-    /// <summary>An answer to a question that was not drawn.</summary>
+    /// <summary>The options shown are not the question's options, each once. Argument: the question's id.</summary>
+    public const string OptionsMismatch = "sitting.options-mismatch";
+
+    /// <summary>The draw has another number of a topic's questions than the blueprint. Arguments: topic, drawn, asked.</summary>
+    public const string TopicCountMismatch = "sitting.topic-count-mismatch";
+
+    /// <summary>The draw has another number of a topic's critical questions than the blueprint. Arguments: topic, drawn, asked.</summary>
+    public const string CriticalCountMismatch = "sitting.critical-count-mismatch";
+
+    /// <summary>A question that was not drawn was answered. Argument: its id.</summary>
     public const string AnswerNotDrawn = "sitting.answer-not-drawn";
 
-    /// <summary>Two answers to one question.</summary>
-    public const string AnswerTwice = "sitting.answer-twice";
+    /// <summary>A question was answered more than once. Argument: its id.</summary>
+    public const string AnsweredTwice = "sitting.answered-twice";
 
-    /// <summary>An option that the question does not have. Arguments: option.</summary>
-    public const string OptionUnknown = "sitting.option-unknown";
+    /// <summary>An answer was saved before the start or after the submission. Argument: the question's id.</summary>
+    public const string AnswerOutsideSitting = "sitting.answer-outside-sitting";
 
-    /// <summary>The same option twice in one answer. Arguments: option.</summary>
-    public const string OptionTwice = "sitting.option-twice";
-
-    /// <summary>An answer of a form that the question's type does not take.</summary>
+    /// <summary>An answer is not of the question's type: a number to options, options to a number, not one to one answer, not all to order. Argument: the question's id.</summary>
     public const string AnswerShape = "sitting.answer-shape";
 
-    /// <summary>Submitted before it was started.</summary>
-    public const string SubmittedBeforeStart = "sitting.submitted-before-start";
+    /// <summary>An answer chooses an option that the question does not have. Arguments: the question's id, the option.</summary>
+    public const string OptionUnknown = "sitting.option-unknown";
+
+    /// <summary>An answer names an option more than once. Arguments: the question's id, the option.</summary>
+    public const string OptionRepeated = "sitting.option-repeated";
 }

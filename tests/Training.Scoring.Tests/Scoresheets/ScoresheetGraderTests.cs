@@ -1,112 +1,193 @@
+using System.Text.RegularExpressions;
 using CsCheck;
 using Training.Courses;
-using static Training.Scoring.Observation;
-using static Training.Scoring.Tests.TestCourse;
 
-namespace Training.Scoring.Tests.Scoresheets;
+namespace Training.Scoring.Tests;
 
-public sealed class ScoresheetGraderTests
+public sealed partial class ScoresheetGraderTests
 {
     [Fact]
-    public void Every_step_done_passes() =>
-        AssertGraded(Sheet(Done, Done, Done, Done, Done), PracticalOutcome.Passed, 10);
-
-    [Fact]
-    public void A_prompt_earns_one_point_where_the_step_allows_it_and_none_elsewhere()
+    public void Everything_done_passes_without_a_reason()
     {
-        AssertGraded(Sheet(Done, Done, Done, Done, DoneAfterPrompt), PracticalOutcome.Passed, 9);
-        AssertGraded(Sheet(Done, Done, Done, DoneAfterPrompt, Done), PracticalOutcome.Passed, 8);
+        var result = TestScoresheet.Grade(TestScoresheet.AllDone);
+
+        Assert.Equal((PracticalOutcome.Passed, 10, 10, "checklist-version"), (result.Outcome, result.Points, result.MaxPoints, result.ChecklistVersion));
+        Assert.Empty(result.Reasons);
     }
 
-    [Fact]
-    public void A_critical_step_that_allows_a_prompt_passes_after_one() =>
-        AssertGraded(Sheet(Done, DoneAfterPrompt, Done, Done, Done), PracticalOutcome.Passed, 9);
-
-    [Fact]
-    public void Too_few_points_fail() => AssertGraded(
-        Sheet(Done, Done, Done, NotDone, DoneAfterPrompt), PracticalOutcome.Failed, 7, new ScoresheetReason.BelowPass(7, 10, 80));
-
-    [Fact]
-    public void A_critical_step_done_after_a_prompt_that_it_does_not_allow_stops_and_fails() => AssertGraded(
-        Sheet(Done, Done, DoneAfterPrompt, NotObserved, NotObserved) with { StoppedAtStep = "tongs" },
-        PracticalOutcome.Failed,
-        4,
-        new ScoresheetReason.Stopped("tongs"), new ScoresheetReason.CriticalStepFailed("tongs"), new ScoresheetReason.BelowPass(4, 10, 80));
-
-    [Fact]
-    public void A_critical_step_failed_at_the_very_end_needs_no_points_to_fail()
+    // The steps: plain, prompt allowed, critical, critical with a prompt allowed, plain. 7 of 10 points pass.
+    public static TheoryData<string, string?, PracticalOutcome, int, string> Sheet_outcome_points_and_reasons => new()
     {
-        var checklist = MoveToBucket with { PassPercent = 1, Steps = [.. MoveToBucket.Steps.Take(3)] };
-        var sheet = Sheet(Done, Done, NotDone) with { StoppedAtStep = "tongs" };
+        { "dpdpd", null, PracticalOutcome.Passed, 8, "" },                              // a prompt passes a critical step that allows it
+        { "pdddd", null, PracticalOutcome.Passed, 8, "" },                              // a prompt that is not allowed earns nothing
+        { "npddd", null, PracticalOutcome.Passed, 7, "" },                              // exactly at the mark
+        { "nnddd", null, PracticalOutcome.Failed, 6, "BelowPass" },
+        { "npdpd", null, PracticalOutcome.Failed, 6, "BelowPass" },
+        { "ddn--", "reach", PracticalOutcome.Failed, 4, "BelowPass CriticalStepFailed:reach Stopped:reach" },
+        { "ddp--", "reach", PracticalOutcome.Failed, 4, "BelowPass CriticalStepFailed:reach Stopped:reach" },   // prompted without leave
+        { "dddn-", "lid", PracticalOutcome.Failed, 6, "BelowPass CriticalStepFailed:lid Stopped:lid" },
+        { "dddd-", "lid", PracticalOutcome.Failed, 8, "Stopped:lid" },                  // stopped for another reason: never a pass
+        { "ddddd", "report", PracticalOutcome.Failed, 10, "Stopped:report" },
+        { "-----", "look", PracticalOutcome.Failed, 0, "BelowPass Stopped:look" },      // the stop explains its own step and what follows
+        { "-dn--", "reach", PracticalOutcome.Failed, 2, "BelowPass CriticalStepFailed:reach Stopped:reach StepNotObserved:look" },
+        { "dddd-", null, PracticalOutcome.Incomplete, 8, "StepNotObserved:report" },    // enough points, and still nothing is decided
+        { "dd-dd", null, PracticalOutcome.Incomplete, 8, "StepNotObserved:reach" },     // not seen is not failed, critical or not
+        { "-----", null, PracticalOutcome.Incomplete, 0,
+            "StepNotObserved:look StepNotObserved:call StepNotObserved:reach StepNotObserved:lid StepNotObserved:report" },
+    };
 
-        Assert.Equal(PracticalOutcome.Failed, Graded(sheet, checklist).Outcome);
-    }
-
-    [Fact]
-    public void A_stop_at_a_step_that_was_done_fails_all_the_same() => AssertGraded(
-        Sheet(Done, Done, Done, Done, NotObserved) with { StoppedAtStep = "lid" },
-        PracticalOutcome.Failed,
-        8,
-        new ScoresheetReason.Stopped("lid"));
-
-    [Fact]
-    public void A_step_that_nobody_observed_leaves_the_sheet_incomplete() => AssertGraded(
-        Sheet(Done, Done, Done, NotObserved, Done), PracticalOutcome.Incomplete, 8, new ScoresheetReason.StepNotObserved("lid"));
-
-    /// <summary>An instructor who looked away earlier still saw the critical step fail: the result is failed, not incomplete.</summary>
-    [Fact]
-    public void A_failed_critical_step_outweighs_one_that_nobody_observed()
+    [Theory, MemberData(nameof(Sheet_outcome_points_and_reasons))]
+    public void What_was_seen_sets_outcome_points_and_reasons(
+        string letters, string? stoppedAt, PracticalOutcome outcome, int points, string reasons)
     {
-        var lastIsCritical = MoveToBucket with { Steps = [MoveToBucket.Steps[0], MoveToBucket.Steps[2]] };
-        var sheet = Sheet() with { Observations = [new("kit", NotObserved), new("tongs", NotDone)] };
-
-        Assert.Equal(PracticalOutcome.Failed, Graded(sheet, lastIsCritical).Outcome);
-    }
-
-    /// <summary>A second, obvious implementation: walk the steps with a tally and stop where the sheet stopped.</summary>
-    [Fact]
-    public void Grading_agrees_with_a_walk_down_the_sheet() => Gen.Enum<Observation>().Array[5].Sample(seen =>
-    {
-        var sheet = Sheet(seen);
-        var problems = new List<Problem>();
-        var result = ScoresheetGrader.Grade(MoveToBucket, sheet, null, problems);
-        var (tally, unseen, broke) = Walk(seen);
-        return broke
-            ? result is null
-            : result is not null && result.Points == tally
-                && result.Outcome == (unseen ? PracticalOutcome.Incomplete : tally >= 8 ? PracticalOutcome.Passed : PracticalOutcome.Failed);
-    });
-
-    // Places: 0 kit, 1 watcher (critical, prompt allowed), 2 tongs (critical), 3 lid, 4 label (prompt allowed). Broke: went on after a critical failure.
-    private static (int Tally, bool Unseen, bool Broke) Walk(Observation[] seen)
-    {
-        var tally = 0;
-        var unseen = false;
-        for (var place = 0; place < seen.Length; place++)
-        {
-            if (seen[place] == Done) tally += 2;
-            if (seen[place] == DoneAfterPrompt && (place == 1 || place == 4)) tally += 1;
-            unseen |= seen[place] == NotObserved;
-            if (place == 1 && seen[place] == NotDone) return (tally, unseen, true);
-            if (place == 2 && (seen[place] == NotDone || seen[place] == DoneAfterPrompt)) return (tally, unseen, true);
-        }
-
-        return (tally, unseen, false);
-    }
-
-    private static void AssertGraded(Scoresheet sheet, PracticalOutcome outcome, int points, params ScoresheetReason[] reasons)
-    {
-        var result = Graded(sheet, MoveToBucket);
+        var result = TestScoresheet.Grade(TestScoresheet.Of(letters, stoppedAt));
 
         Assert.Equal((outcome, points, 10), (result.Outcome, result.Points, result.MaxPoints));
-        Assert.Equal(reasons, result.Reasons);
+        Assert.Equal(reasons, string.Join(' ', result.Reasons.Select(Name)));
     }
 
-    private static ScoresheetResult Graded(Scoresheet sheet, Checklist checklist)
+    [Fact]
+    public void Too_few_points_name_the_figures_compared()
     {
-        var problems = new List<Problem>();
-        var result = ScoresheetGrader.Grade(checklist, sheet, null, problems);
-        Assert.Empty(problems);
-        return result!;
+        var result = TestScoresheet.Grade(TestScoresheet.Of("nnddd"));
+
+        Assert.Equal<ScoresheetReason>([new ScoresheetReason.BelowPass(6, 10, 70)], result.Reasons);
     }
+
+    [Theory]
+    [InlineData(66, PracticalOutcome.Passed)]
+    [InlineData(67, PracticalOutcome.Failed)]
+    public void The_pass_mark_is_compared_unrounded(int passPercent, PracticalOutcome outcome)
+    {
+        var checklist = Plain(passPercent, 3);   // 4 of 6 points are 66.7 %
+
+        var result = TestScoresheet.Grade(TestScoresheet.Of("ddn", checklist: checklist), TestCourse.WithChecklist(checklist));
+
+        Assert.Equal(outcome, result.Outcome);
+    }
+
+    [Fact]
+    public void A_live_sheet_with_its_conditions_is_graded_by_the_same_rule() =>
+        Assert.Equal(PracticalOutcome.Passed, TestScoresheet.Grade(TestScoresheet.Live).Outcome);
+
+    [Fact]
+    public void Remarks_language_and_try_change_nothing()
+    {
+        var sheet = TestScoresheet.Of("nnddd");
+
+        var result = TestScoresheet.Grade(sheet with { Remarks = new string('x', 2000), Language = Language.Spanish, Try = 3 });
+
+        Assert.Equal(TestScoresheet.Grade(sheet).Points, result.Points);
+        Assert.Equal(PracticalOutcome.Failed, result.Outcome);
+    }
+
+    [Fact]
+    public void No_points_make_up_for_a_failed_critical_step() => Gen.Int[0, 19].Sample(last =>
+    {
+        var steps = Enumerable.Range(0, 20).Select(number => Step($"s{number}", isCritical: number == last)).ToArray();
+        var checklist = TestCourse.Checklist(1, steps);
+        var letters = new string('d', last) + "n" + new string('-', 19 - last);
+
+        var result = TestScoresheet.Grade(TestScoresheet.Of(letters, $"s{last}", checklist), TestCourse.WithChecklist(checklist));
+
+        Assert.Equal(PracticalOutcome.Failed, result.Outcome);
+        Assert.Contains(result.Reasons, reason => reason is ScoresheetReason.CriticalStepFailed(var step) && step == $"s{last}");
+    });
+
+    [Fact]
+    public void A_better_observation_never_lowers_points() => Gen.Select(Gen.Char["dpn"].Array[5], Gen.Int[0, 4]).Sample((letters, better) =>
+    {
+        var checklist = Plain(70, 5);
+        var course = TestCourse.WithChecklist(checklist);
+        var before = TestScoresheet.Grade(TestScoresheet.Of(new string(letters), checklist: checklist), course);
+        letters[better] = 'd';
+
+        var after = TestScoresheet.Grade(TestScoresheet.Of(new string(letters), checklist: checklist), course);
+
+        Assert.True(after.Points >= before.Points);
+        Assert.True(after.Outcome is PracticalOutcome.Passed || before.Outcome is not PracticalOutcome.Passed);
+    });
+
+    /// <summary>
+    /// A second implementation of docs/rules.md, "Practicals": the sheet written as a line of points, X for a failed critical step, - for
+    /// not observed and | behind the step of the stop; one pattern says which lines may stand, and the line's marks say the outcome.
+    /// </summary>
+    [Fact]
+    public void Random_sheets_agree_with_the_rule_written_as_a_pattern()
+    {
+        var outcomes = new int[4];
+        AnySheet.Sample(
+            one =>
+            {
+                var (checklist, letters, stop) = one;
+                var line = Line(checklist, letters, stop);
+                var problems = new List<Problem>();
+                var sheet = TestScoresheet.Of(letters, stop is null ? null : checklist.Steps[stop.Value].Id, checklist);
+
+                var result = ScoresheetGrader.Grade(TestCourse.WithChecklist(checklist), sheet, TestScoresheet.Context, problems);
+
+                var expected = MayStand().IsMatch(line) ? Outcome(line, checklist.PassPercent) : null;
+                Interlocked.Increment(ref outcomes[expected is null ? 3 : (int)expected]);
+                Assert.Equal(expected, result?.Outcome);
+                Assert.Equal(result is null, problems.Count > 0);
+                if (result is not null) Assert.Equal(line.Where(char.IsAsciiDigit).Sum(digit => digit - '0'), result.Points);
+            },
+            iter: 20_000);
+
+        Assert.All(outcomes, count => Assert.True(count > 300, $"only {count} of one kind"));
+    }
+
+    private static readonly Gen<(Checklist, string, int?)> AnySheet =
+        from steps in Gen.Select(Gen.Bool, Gen.Bool).Array[1, 8]
+        from pass in Gen.Int[1, 100]
+        from letters in Gen.Frequency((6, Gen.Const('d')), (2, Gen.Const('p')), (1, Gen.Const('n')), (1, Gen.Const('-'))).Array[steps.Length]
+        from stop in Gen.Int[0, steps.Length - 1]
+        from ending in Gen.Int[0, 3]
+        select Sheet(steps, pass, letters, stop, ending);
+
+    private static (Checklist, string, int?) Sheet((bool, bool)[] steps, int pass, char[] letters, int stop, int ending)
+    {
+        var checklist = TestCourse.Checklist(
+            pass, [.. steps.Select((step, index) => new ChecklistStep($"s{index}", "step-back", step.Item1, step.Item2, "F-TEST-01"))]);
+
+        // Half the stopped sheets are rightly blank after the stop; the other half mostly go on.
+        if (ending == 0) letters.AsSpan(stop + 1).Fill('-');
+        return (checklist, new string(letters), ending <= 1 ? stop : null);
+    }
+
+    private static string Line(Checklist checklist, string letters, int? stop)
+    {
+        var marks = checklist.Steps.Select((step, index) => letters[index] switch
+        {
+            'd' => "2",
+            '-' => "-",
+            'p' when step.MayBePrompted => "1",
+            _ => step.IsCritical ? "X" : "0",
+        });
+        return string.Concat(marks.Select((mark, index) => index == stop ? mark + "|" : mark));
+    }
+
+    [GeneratedRegex(@"^[012-]*(X?\|-*)?$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex MayStand();
+
+    private static PracticalOutcome? Outcome(string line, int passPercent)
+    {
+        if (line.Contains('|')) return PracticalOutcome.Failed;
+        if (line.Contains('-')) return PracticalOutcome.Incomplete;
+        var fewestPoints = ((passPercent * 2 * line.Length) + 99) / 100;   // the percentage of the maximum, rounded up
+        return line.Sum(digit => digit - '0') < fewestPoints ? PracticalOutcome.Failed : PracticalOutcome.Passed;
+    }
+
+    private static Checklist Plain(int passPercent, int steps) =>
+        TestCourse.Checklist(passPercent, [.. Enumerable.Range(0, steps).Select(number => Step($"s{number}", isCritical: false))]);
+
+    private static ChecklistStep Step(string id, bool isCritical) => new(id, "step-back", isCritical, MayBePrompted: true, "F-TEST-01");
+
+    private static string Name(ScoresheetReason reason) => reason switch
+    {
+        ScoresheetReason.CriticalStepFailed(var step) => $"CriticalStepFailed:{step}",
+        ScoresheetReason.Stopped(var step) => $"Stopped:{step}",
+        ScoresheetReason.StepNotObserved(var step) => $"StepNotObserved:{step}",
+        _ => reason.GetType().Name,
+    };
 }

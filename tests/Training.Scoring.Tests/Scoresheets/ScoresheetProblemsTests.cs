@@ -1,104 +1,169 @@
 using Training.Courses;
-using static Training.Scoring.Observation;
-using static Training.Scoring.Tests.TestCourse;
 
-namespace Training.Scoring.Tests.Scoresheets;
+namespace Training.Scoring.Tests;
 
 public sealed class ScoresheetProblemsTests
 {
-    private static readonly Guid Watcher = new("00000000-0000-0000-0000-0000000000b1");
+    private static readonly Scoresheet AllDone = TestScoresheet.AllDone;
+    private static readonly Scoresheet Live = TestScoresheet.Live;
+    private static readonly LiveConditions Conditions = Live.Live!;   // the live sheet is made with them
 
-    private static readonly ModelPass Pass = new(new("00000000-0000-0000-0000-0000000000d1"), Candidate, "move-to-bucket", Start.AddHours(-2));
-
-    private static readonly LiveConditions Conditions = new("CW-1", new(2026, 2, 20), Start.AddHours(-1), Watcher, Pass.ScoresheetId);
-
-    private static Scoresheet Model => Sheet(Done, Done, Done, Done, Done);
-
-    private static Scoresheet Live => Model with { Subject = Subject.Live, Live = Conditions };
-
-    public static TheoryData<string, string, Scoresheet> Refused => new()
+    public static TheoryData<string, Scoresheet> Refusal_and_sheet => new()
     {
-        { ScoresheetProblems.ChecklistDiffers, "checklist", Model with { ChecklistVersion = "v2" } },
-        { ScoresheetProblems.ChecklistDiffers, "checklist", Model with { ChecklistId = "other" } },
-        { ScoresheetProblems.StepMissing, "step label", Model with { Observations = [.. Model.Observations.Take(4)] } },
-        { ScoresheetProblems.StepUnknown, "step dance", Model with { Observations = [.. Model.Observations, new("dance", Done)] } },
-        { ScoresheetProblems.StepOrder, "steps", Model with { Observations = [.. Model.Observations.Reverse()] } },
-        { ScoresheetProblems.StepOrder, "steps", Model with { Observations = [.. Model.Observations, Model.Observations[0]] } },
-        { ScoresheetProblems.StepUnknown, "stop", Model with { StoppedAtStep = "dance" } },
-        { ScoresheetProblems.ScoresThemselves, "instructor", Model with { InstructorId = Candidate } },
-        { ScoresheetProblems.IdentityNotConfirmed, "identity", Model with { IdentityConfirmed = false } },
-        { ScoresheetProblems.TryNotCounted, "try", Model with { Try = 0 } },
-        { ScoresheetProblems.RemarksTooLong, "remarks", Model with { Remarks = new string('x', 2001) } },
-        { ScoresheetProblems.NotStopped, "step tongs", Sheet(Done, Done, NotDone, Done, Done) },
-        { ScoresheetProblems.ObservedAfterStop, "step lid", Sheet(Done, Done, NotDone, Done, NotObserved) with { StoppedAtStep = "tongs" } },
-        { ScoresheetProblems.StopUnobserved, "step tongs", Sheet(Done, Done, NotObserved, NotObserved, NotObserved) with { StoppedAtStep = "tongs" } },
-        { ScoresheetProblems.LiveConditionsOnModel, "live conditions", Model with { Live = Conditions } },
-        { ScoresheetProblems.PermitMissing, "permit", With(live => live with { PermitNumber = " " }) },
-        { ScoresheetProblems.BitePlanNotCurrent, "bite plan", With(live => live with { BitePlanCheckedOn = new(2026, 3, 3) }) },
-        { ScoresheetProblems.BitePlanNotCurrent, "bite plan", With(live => live with { BitePlanCheckedOn = new(2025, 12, 1) }) },
-        { ScoresheetProblems.CommunicationsNotTested, "communications", With(live => live with { CommunicationsTestedAt = Start.AddHours(-12).AddSeconds(-1) }) },
-        { ScoresheetProblems.CommunicationsNotTested, "communications", With(live => live with { CommunicationsTestedAt = Start.AddSeconds(1) }) },
-        { ScoresheetProblems.WatcherNotApart, "watcher", With(live => live with { WatcherId = Candidate }) },
-        { ScoresheetProblems.WatcherNotApart, "watcher", With(live => live with { WatcherId = Instructor }) },
-        { ScoresheetProblems.ModelPassMissing, "pass on the model", With(live => live with { ModelPassId = Guid.Empty }) },
+        { "course-mismatch @ CourseHash", AllDone with { CourseHash = "older" } },
+        { "checklist-unknown @ ChecklistId", AllDone with { ChecklistId = "nowhere" } },
+        { "checklist-version-mismatch @ ChecklistVersion", AllDone with { ChecklistVersion = "older" } },
+        { "scored-themselves @ InstructorId", AllDone with { InstructorId = AllDone.CandidateId } },
+        { "identity-not-confirmed @ IdentityConfirmed", AllDone with { IdentityConfirmed = false } },
+        { "try-not-positive @ Try", AllDone with { Try = 0 } },
+        { "remarks-too-long @ Remarks", AllDone with { Remarks = new string('x', 2001) } },
+        { "step-unknown @ step extra", AllDone with { Observations = [.. AllDone.Observations, new("extra", Observation.Done)] } },
+        { "step-missing @ step report", AllDone with { Observations = [.. AllDone.Observations.SkipLast(1)] } },
+        { "step-repeated @ step look", AllDone with { Observations = [AllDone.Observations[0], .. AllDone.Observations] } },
+        { "steps-out-of-order @ step call", AllDone with { Observations = [AllDone.Observations[1], AllDone.Observations[0], .. AllDone.Observations.Skip(2)] } },
+        { "stop-unknown @ StoppedAtStep", AllDone with { StoppedAtStep = "nowhere" } },
+        { "not-stopped @ step reach", TestScoresheet.Of("ddndd") },
+        { "not-stopped @ step reach", TestScoresheet.Of("ddpdd") },
+        { "not-stopped @ step reach", TestScoresheet.Of("ddn--") },                  // blank afterwards, but no stop is marked
+        { "not-stopped @ step reach", TestScoresheet.Of("ddnd-", stoppedAt: "lid") },
+        { "observed-after-stop @ step report", TestScoresheet.Of("ddddn", stoppedAt: "lid") },
+        { "observed-after-stop @ step reach", TestScoresheet.Of("ddn--", stoppedAt: "call") },
+        { "live-conditions-missing @ Live", Live with { Live = null } },
+        { "live-conditions-on-model @ Live", Live with { Subject = Subject.Model } },
+        { "permit-number-missing @ PermitNumber", With(Conditions with { PermitNumber = " \t" }) },
+        { "bite-plan-in-future @ BitePlanCheckedOn", With(Conditions with { BitePlanCheckedOn = new(2026, 3, 3) }) },
+        { "bite-plan-too-old @ BitePlanCheckedOn", With(Conditions with { BitePlanCheckedOn = new(2025, 3, 1) }) },
+        { "communications-not-tested @ CommunicationsTestedAt", With(Conditions with { CommunicationsTestedAt = Live.SignedAt.AddMilliseconds(1) }) },
+        { "communications-not-tested @ CommunicationsTestedAt", With(Conditions with { CommunicationsTestedAt = Live.SignedAt.AddHours(-24).AddMilliseconds(-1) }) },
+        { "watcher-missing @ WatcherId", With(Conditions with { WatcherId = Guid.Empty }) },
+        { "watcher-takes-part @ WatcherId", With(Conditions with { WatcherId = Live.CandidateId }) },
+        { "watcher-takes-part @ WatcherId", With(Conditions with { WatcherId = Live.InstructorId }) },
+        { "model-pass-unknown @ ModelPassId", With(Conditions with { ModelPassId = Live.Id }) },
     };
 
-    [Theory, MemberData(nameof(Refused))]
-    public void A_sheet_that_is_no_record_of_its_checklist_is_refused(string code, string part, Scoresheet sheet)
+    [Theory, MemberData(nameof(Refusal_and_sheet), DisableDiscoveryEnumeration = true)]
+    public void What_may_not_stand_is_refused_with_its_place(string refusal, Scoresheet sheet) =>
+        Assert.Equal([$"scoresheet.{refusal}"], TestScoresheet.Refusals(sheet));
+
+    public static TheoryData<Scoresheet> Sheets_on_a_bound => new()
     {
-        var problem = Assert.Single(Problems(sheet, Pass));
-
-        Assert.Equal((code, part), (problem.Code, problem.Place.Part));
-    }
-
-    [Fact]
-    public void A_live_sheet_with_everything_in_place_is_graded() => Assert.Empty(Problems(Live, Pass));
-
-    public static TheoryData<LiveConditions> On_the_last_moment => new()
-    {
-        Conditions with { BitePlanCheckedOn = new(2026, 3, 2) },
-        Conditions with { BitePlanCheckedOn = new(2025, 12, 2) },          // 90 days before
-        Conditions with { CommunicationsTestedAt = Start },
-        Conditions with { CommunicationsTestedAt = Start.AddHours(-12) },
+        With(Conditions with { BitePlanCheckedOn = new(2026, 3, 2) }),
+        With(Conditions with { BitePlanCheckedOn = new(2025, 3, 2) }),
+        With(Conditions with { CommunicationsTestedAt = Live.SignedAt }),
+        With(Conditions with { CommunicationsTestedAt = Live.SignedAt.AddHours(-24) }),
+        AllDone with { Remarks = new string('x', 2000) },
     };
 
-    [Theory, MemberData(nameof(On_the_last_moment))]
-    public void A_condition_counts_to_its_last_moment(LiveConditions conditions) =>
-        Assert.Empty(Problems(Live with { Live = conditions }, Pass));
+    [Theory, MemberData(nameof(Sheets_on_a_bound), DisableDiscoveryEnumeration = true)]
+    public void A_bound_itself_is_allowed(Scoresheet sheet) =>
+        Assert.Equal(PracticalOutcome.Passed, TestScoresheet.Grade(sheet).Outcome);
 
-    public static TheoryData<ModelPass?> No_pass => new()
+    public static TheoryData<string, ModelPass?> Refusal_and_model_pass => new()
     {
-        (ModelPass?)null,
-        Pass with { CandidateId = Instructor },
-        Pass with { ChecklistId = "other" },
-        Pass with { SignedAt = Start },               // earlier means earlier
+        { "model-pass-unknown", null },
+        { "model-pass-unknown", Pass with { Id = Guid.NewGuid() } },
+        { "model-pass-of-another", Pass with { CandidateId = Guid.NewGuid() } },
+        { "model-pass-on-another-checklist", Pass with { ChecklistId = "other" } },
+        { "model-pass-not-earlier", Pass with { SignedAt = Live.SignedAt } },
+        { "model-pass-not-earlier", Pass with { SignedAt = Live.SignedAt.AddDays(1) } },
     };
 
-    [Theory, MemberData(nameof(No_pass))]
-    public void Nobody_goes_to_a_live_snake_without_an_earlier_pass_on_the_model(ModelPass? pass) =>
-        Assert.Equal(ScoresheetProblems.ModelPassMissing, Assert.Single(Problems(Live, pass)).Code);
+    [Theory, MemberData(nameof(Refusal_and_model_pass), DisableDiscoveryEnumeration = true)]
+    public void Live_needs_an_earlier_pass_on_the_model_by_the_same_candidate(string code, ModelPass? pass) => Assert.Equal(
+        [$"scoresheet.{code} @ ModelPassId"],
+        TestScoresheet.Refusals(Live, context: TestScoresheet.Context with { ModelPass = pass }));
 
     [Fact]
-    public void A_live_sheet_without_conditions_is_refused() =>
-        Assert.Contains(Problems(Live with { Live = null }, Pass), problem => problem.Code == ScoresheetProblems.LiveConditionsMissing);
-
-    [Fact]
-    public void A_subject_that_the_checklist_does_not_allow_is_refused()
+    public void A_model_sheet_needs_no_pass()
     {
         var problems = new List<Problem>();
 
-        ScoresheetGrader.Grade(MoveToBucket with { Subjects = [Subject.Model] }, Live, Pass, problems);
-
-        Assert.Equal(ScoresheetProblems.SubjectNotAllowed, Assert.Single(problems).Code);
+        Assert.NotNull(ScoresheetGrader.Grade(TestScoresheet.Course, AllDone, TestScoresheet.Context with { ModelPass = null }, problems));
     }
 
-    private static Scoresheet With(Func<LiveConditions, LiveConditions> change) => Live with { Live = change(Conditions) };
+    [Theory]
+    [InlineData(Subject.Model)]
+    [InlineData(Subject.Live)]
+    public void A_subject_that_the_checklist_does_not_name_is_refused(Subject subject)
+    {
+        var other = subject is Subject.Model ? Subject.Live : Subject.Model;
+        var course = TestCourse.WithChecklist(TestScoresheet.Checklist with { Subjects = [other] });
 
-    private static List<Problem> Problems(Scoresheet sheet, ModelPass? pass)
+        Assert.Equal(["scoresheet.subject-not-allowed @ Subject"], TestScoresheet.Refusals(subject is Subject.Live ? Live : AllDone, course));
+    }
+
+    [Fact]
+    public void The_day_of_the_sheet_is_the_sites_not_UTCs()
+    {
+        var sheet = With(Conditions with { BitePlanCheckedOn = new(2026, 3, 2) });
+        var stillTheDayBefore = TestScoresheet.Context with { SignedOn = new(2026, 3, 1) };
+
+        Assert.Equal(["scoresheet.bite-plan-in-future @ BitePlanCheckedOn"], TestScoresheet.Refusals(sheet, context: stillTheDayBefore));
+    }
+
+    [Theory]
+    [InlineData(-2)]
+    [InlineData(2)]
+    public void A_day_that_no_zone_has_is_a_broken_promise(int days) => Assert.Throws<ArgumentOutOfRangeException>(() => ScoresheetGrader.Grade(
+        TestScoresheet.Course, AllDone, TestScoresheet.Context with { SignedOn = new DateOnly(2026, 3, 2).AddDays(days) }, []));
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(1)]
+    public void A_neighbouring_day_is_some_zones_day(int days) => Assert.NotNull(ScoresheetGrader.Grade(
+        TestScoresheet.Course, AllDone, TestScoresheet.Context with { SignedOn = new DateOnly(2026, 3, 2).AddDays(days) }, new List<Problem>()));
+
+    [Fact]
+    public void Everything_is_told_at_once()
+    {
+        var sheet = TestScoresheet.Of("dnndd") with { InstructorId = Live.CandidateId, IdentityConfirmed = false, Subject = Subject.Live };
+
+        Assert.Equal(
+            [
+                "scoresheet.scored-themselves @ InstructorId",
+                "scoresheet.identity-not-confirmed @ IdentityConfirmed",
+                "scoresheet.not-stopped @ step reach",
+                "scoresheet.live-conditions-missing @ Live",
+            ],
+            TestScoresheet.Refusals(sheet));
+    }
+
+    [Fact]
+    public void Every_step_observed_after_the_stop_is_named() => Assert.Equal(
+        ["scoresheet.observed-after-stop @ step lid", "scoresheet.observed-after-stop @ step report"],
+        TestScoresheet.Refusals(TestScoresheet.Of("ddndn", stoppedAt: "reach")));
+
+    [Fact]
+    public void Several_wrong_steps_are_told_together()
+    {
+        var sheet = AllDone with { Observations = [.. AllDone.Observations.Skip(1), AllDone.Observations[1], new("extra", Observation.Done)] };
+
+        Assert.Equal(
+            ["scoresheet.step-unknown @ step extra", "scoresheet.step-missing @ step look", "scoresheet.step-repeated @ step call"],
+            TestScoresheet.Refusals(sheet));
+    }
+
+    [Fact]
+    public void Arguments_name_dates_and_lengths()
     {
         var problems = new List<Problem>();
-        var result = ScoresheetGrader.Grade(MoveToBucket, sheet, pass, problems);
-        Assert.Equal(problems.Count == 0, result is not null);
-        return problems;
+        var sheet = With(Conditions with { BitePlanCheckedOn = new(2025, 3, 1) }) with { Remarks = new string('x', 2001) };
+        ScoresheetGrader.Grade(TestScoresheet.Course, sheet, TestScoresheet.Context, problems);
+
+        Assert.Equal(["2001", "2000"], problems[0].Arguments);
+        Assert.Equal(["2025-03-01", "2025-03-02"], problems[1].Arguments);
     }
+
+    [Fact]
+    public void Earlier_problems_of_the_caller_neither_refuse_nor_vanish()
+    {
+        var problems = new List<Problem> { new("other.thing", new Place()) };
+
+        Assert.NotNull(ScoresheetGrader.Grade(TestScoresheet.Course, AllDone, TestScoresheet.Context, problems));
+        Assert.Single(problems);
+    }
+
+    private static ModelPass Pass { get; } = new(TestScoresheet.EarlierPass, TestScoresheet.Candidate, "move-to-bucket", Live.SignedAt.AddMilliseconds(-1));
+
+    private static Scoresheet With(LiveConditions conditions) => Live with { Live = conditions };
 }

@@ -1,59 +1,189 @@
 using Training.Courses;
-using static Training.Scoring.Tests.TestCourse;
 
-namespace Training.Scoring.Tests.Sittings;
+namespace Training.Scoring.Tests;
 
 public sealed class SittingProblemsTests
 {
-    public static TheoryData<string, string, Sitting> Refused => new()
-    {
-        { SittingProblems.CourseDiffers, "draw", AllRightBut() with { Draw = Draw(Standard) with { CourseHash = "other" } } },
-        { SittingProblems.QuizDiffers, "draw", AllRightBut() with { Draw = Draw(Standard) with { QuizId = "other-quiz" } } },
-        { SittingProblems.QuestionVersionDiffers, "question stop", AllRightBut() with { Draw = Drawn(q => q.QuestionId == "stop" ? q with { QuestionVersion = "v2" } : q) } },
-        { SittingProblems.DrawnOptionsDiffer, "question stop", AllRightBut() with { Draw = Drawn(q => q.QuestionId == "stop" ? q with { OptionIds = ["back", "back", "wait"] } : q) } },
-        { SittingProblems.DrawOffBlueprint, "topic bite", Sitting() with { Draw = Draw("stop", "kinds", "steps", "reach", "call", "call") } },
-        { SittingProblems.AnswerNotDrawn, "question quiet", AllRightBut(Given("quiet", ["still"])) },
-        { SittingProblems.AnswerTwice, "question stop", Sitting(Right("stop"), Right("stop")) },
-        { SittingProblems.OptionUnknown, "question stop", AllRightBut(Given("stop", ["run"])) },
-        { SittingProblems.OptionTwice, "question kinds", AllRightBut(Given("kinds", ["pit", "pit"])) },
-        { SittingProblems.AnswerShape, "question stop", AllRightBut(Given("stop", ["back", "wait"])) },
-        { SittingProblems.AnswerShape, "question stop", AllRightBut(Given("stop", ["back"], 1)) },
-        { SittingProblems.AnswerShape, "question kinds", AllRightBut(Given("kinds", [])) },
-        { SittingProblems.AnswerShape, "question steps", AllRightBut(Given("steps", ["one", "two"])) },
-        { SittingProblems.AnswerShape, "question reach", AllRightBut(Given("reach", [])) },
-        { SittingProblems.SubmittedBeforeStart, "submission", AllRightBut() with { SubmittedAt = Start.AddSeconds(-1) } },
-    };
+    private static readonly Course Course = TestCourse.Mixed;
+    private static readonly Sitting Good = TestSitting.AllRight(Course, seed: 1234567);   // bite-9, meeting-1, distances-5, meeting-3 …
 
-    [Theory, MemberData(nameof(Refused))]
-    public void A_sitting_that_does_not_answer_its_quiz_is_refused_whole(string code, string part, Sitting sitting)
+    [Fact]
+    public void Another_snapshot_and_another_quiz_are_told_without_the_noise_they_cause()
     {
-        var problems = new List<Problem>();
+        var sitting = Good with { Draw = Good.Draw with { CourseHash = "old", QuizId = "other", Questions = [] } };
 
-        Assert.Null(SittingGrader.Grade(Course(), sitting, problems));
-        Assert.Equal((code, part), (Assert.Single(problems).Code, problems[0].Place.Part));
+        Assert.Equal(["sitting.course-mismatch @ ", "sitting.quiz-mismatch @ "], TestSitting.Refusals(Course, sitting));
     }
 
     [Fact]
-    public void A_drawn_question_that_the_pool_lacks_is_named()
+    public void Submitted_before_the_start_is_refused()
     {
-        var problems = new List<Problem>();
-        var sitting = Sitting() with { Draw = Drawn(q => q.QuestionId == "stop" ? q with { QuestionId = "gone" } : q) };
+        var sitting = Good with { SubmittedAt = Good.StartedAt.AddMilliseconds(-1), Answers = [] };
 
-        Assert.Null(SittingGrader.Grade(Course(), sitting, problems));
-        Assert.Equal([SittingProblems.DrawnQuestionUnknown, SittingProblems.DrawOffBlueprint], problems.Select(problem => problem.Code));
+        Assert.Equal(["sitting.submitted-before-start @ SubmittedAt"], TestSitting.Refusals(Course, sitting));
     }
 
     [Fact]
-    public void All_problems_are_listed_at_once()
-    {
-        var problems = new List<Problem>();
+    public void Submitted_at_the_start_is_possible() =>
+        Assert.False(TestSitting.Grade(Course, Good with { SubmittedAt = Good.StartedAt, Answers = [] }).IsPassed);
 
-        SittingGrader.Grade(Course(), AllRightBut(Given("stop", ["run"]), Given("quiet", ["still"])) with { SubmittedAt = Start.AddDays(-1) }, problems);
+    [Fact]
+    public void A_question_outside_the_pool_is_refused() => Assert.Equal(
+        ["sitting.question-unknown @ question nowhere", "sitting.topic-count-mismatch @ topic bite", "sitting.critical-count-mismatch @ topic bite", "sitting.answer-not-drawn @ question bite-9"],
+        TestSitting.Refusals(Course, Redrawn(drawn => drawn with { QuestionId = "nowhere" })));
+
+    [Fact]
+    public void Another_version_of_a_question_is_refused() => Assert.Equal(
+        ["sitting.question-version-mismatch @ question bite-9"],
+        TestSitting.Refusals(Course, Redrawn(drawn => drawn with { QuestionVersion = "older" })));
+
+    [Theory]
+    [InlineData("a b c")]
+    [InlineData("a b c d d")]
+    [InlineData("a b c e")]
+    [InlineData("")]
+    public void Options_other_than_the_questions_own_are_refused(string options) => Assert.Equal(
+        ["sitting.options-mismatch @ question bite-9"],
+        TestSitting.Refusals(Course, Redrawn(drawn => drawn with { OptionIds = options.Split(' ', StringSplitOptions.RemoveEmptyEntries) })));
+
+    [Fact]
+    public void A_question_drawn_twice_is_refused()
+    {
+        var sitting = Good with { Draw = Good.Draw with { Questions = [.. Good.Draw.Questions, Good.Draw.Questions[0]] } };
 
         Assert.Equal(
-            [SittingProblems.SubmittedBeforeStart, SittingProblems.OptionUnknown, SittingProblems.AnswerNotDrawn],
-            problems.Select(problem => problem.Code));
+            ["sitting.question-drawn-twice @ question bite-9", "sitting.topic-count-mismatch @ topic bite", "sitting.critical-count-mismatch @ topic bite"],
+            TestSitting.Refusals(Course, sitting));
     }
 
-    private static Draw Drawn(Func<DrawnQuestion, DrawnQuestion> change) => Draw(Standard) with { Questions = [.. Draw(Standard).Questions.Select(change)] };
+    [Fact]
+    public void Too_few_questions_of_a_topic_are_refused()
+    {
+        var sitting = Good with { Draw = Good.Draw with { Questions = [.. Good.Draw.Questions.Where(drawn => drawn.QuestionId != "distances-5")] } };
+
+        Assert.Equal(
+            ["sitting.topic-count-mismatch @ topic distances", "sitting.answer-not-drawn @ question distances-5"],
+            TestSitting.Refusals(Course, sitting));
+    }
+
+    [Fact]
+    public void A_plain_question_in_the_place_of_a_critical_one_is_refused()
+    {
+        var sitting = Redrawn(_ => new("bite-1", "version-of-bite-1", ["a", "b", "c", "d"]));
+
+        Assert.Equal(
+            ["sitting.critical-count-mismatch @ topic bite", "sitting.answer-not-drawn @ question bite-9"],
+            TestSitting.Refusals(Course, sitting));
+    }
+
+    [Fact]
+    public void A_question_of_a_topic_that_the_blueprint_leaves_out_is_refused()
+    {
+        var course = Course with { Quiz = Course.Quiz with { Blueprint = [.. Course.Quiz.Blueprint.Where(row => row.Topic != "distances")] } };
+
+        Assert.Equal(["sitting.topic-count-mismatch @ topic distances"], TestSitting.Refusals(course, Good));
+    }
+
+    [Fact]
+    public void An_answer_to_a_question_that_was_not_drawn_is_refused() => Assert.Equal(
+        ["sitting.answer-not-drawn @ question bite-1"],
+        TestSitting.Refusals(Course, With(Good.Answers[0] with { QuestionId = "bite-1" })));
+
+    [Fact]
+    public void Two_answers_to_one_question_are_refused_even_where_they_agree() => Assert.Equal(
+        ["sitting.answered-twice @ question bite-9"],
+        TestSitting.Refusals(Course, Good with { Answers = [.. Good.Answers, Good.Answers[0]] }));
+
+    [Theory]
+    [InlineData(-1, true)]
+    [InlineData(0, false)]
+    [InlineData(3_600_000, false)]
+    [InlineData(3_600_001, true)]
+    public void An_answer_lies_between_start_and_submission_both_included(int milliseconds, bool isRefused)
+    {
+        var sitting = With(Good.Answers[0] with { SavedAt = Good.StartedAt.AddMilliseconds(milliseconds) });
+
+        if (isRefused) Assert.Equal(["sitting.answer-outside-sitting @ question bite-9"], TestSitting.Refusals(Course, sitting));
+        else Assert.True(TestSitting.Grade(Course, sitting).IsPassed);
+    }
+
+    public static TheoryData<string, string, string?, string> Question_options_number_and_codes => new()
+    {
+        { "bite-9", "", null, "answer-shape" },                 // one answer: exactly one option
+        { "bite-9", "a b", null, "answer-shape" },
+        { "bite-9", "", "130", "answer-shape" },
+        { "bite-9", "b", "130", "answer-shape" },
+        { "bite-9", "z", null, "option-unknown" },
+        { "bite-9", "b b", null, "answer-shape option-repeated" },
+        { "meeting-6", "a c", "2", "answer-shape" },            // several answers: options only
+        { "meeting-6", "a z", null, "option-unknown" },
+        { "meeting-6", "a c a", null, "option-repeated" },
+        { "meeting-3", "a b", null, "answer-shape" },           // order: all options, each once
+        { "meeting-3", "", null, "answer-shape" },
+        { "meeting-3", "a b b", null, "option-repeated" },
+        { "meeting-3", "a b z", null, "option-unknown" },
+        { "meeting-3", "c a b", "1", "answer-shape" },
+        { "bite-8", "", null, "answer-shape" },                 // a number: a number only
+        { "bite-8", "a", "130", "answer-shape" },
+        { "bite-8", "a", null, "answer-shape" },
+        { "bite-9", "B", null, "option-unknown" },              // ids are compared exactly
+    };
+
+    [Theory, MemberData(nameof(Question_options_number_and_codes))]
+    public void An_answer_that_the_question_cannot_have_is_refused(string questionId, string options, string? number, string codes)
+    {
+        var answer = new Answer(
+            questionId,
+            options.Split(' ', StringSplitOptions.RemoveEmptyEntries),
+            number is null ? null : decimal.Parse(number),
+            Language.Spanish,
+            TestSitting.Start.AddMinutes(1));
+
+        var expected = codes.Split(' ').Select(code => $"sitting.{code} @ question {questionId}");
+        Assert.Equal(expected, TestSitting.Refusals(Course, With(answer)), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Everything_is_told_at_once()
+    {
+        var sitting = Redrawn(drawn => drawn with { QuestionVersion = "older" });
+        sitting = sitting with { Answers = [.. sitting.Answers, Good.Answers[1] with { QuestionId = "bite-1" }, Good.Answers[1]] };
+
+        Assert.Equal(
+            [
+                "sitting.question-version-mismatch @ question bite-9",
+                "sitting.answered-twice @ question meeting-1",
+                "sitting.answer-not-drawn @ question bite-1",
+            ],
+            TestSitting.Refusals(Course, sitting));
+    }
+
+    [Fact]
+    public void Earlier_problems_of_the_caller_neither_refuse_nor_vanish()
+    {
+        var problems = new List<Problem> { new("other.thing", new Place()) };
+
+        Assert.NotNull(SittingGrader.Grade(Course, Good, problems));
+        Assert.Single(problems);
+    }
+
+    [Fact]
+    public void Arguments_name_what_was_found_and_what_was_asked()
+    {
+        var problems = new List<Problem>();
+        SittingGrader.Grade(Course, Good with { Draw = Good.Draw with { Questions = [.. Good.Draw.Questions.Skip(1)] }, Answers = [] }, problems);
+
+        Assert.Equal(["bite", "2", "3"], problems[0].Arguments);
+        Assert.Equal(["bite", "1", "2"], problems[1].Arguments);
+    }
+
+    private static Sitting Redrawn(Func<DrawnQuestion, DrawnQuestion> change) =>
+        Good with { Draw = Good.Draw with { Questions = [change(Good.Draw.Questions[0]), .. Good.Draw.Questions.Skip(1)] } };
+
+    /// <summary>The good sitting with this answer instead of its own to the question, or instead of its first.</summary>
+    private static Sitting With(Answer answer)
+    {
+        var replaced = Good.Answers.FirstOrDefault(own => own.QuestionId == answer.QuestionId) ?? Good.Answers[0];
+        return Good with { Answers = [.. Good.Answers.Select(own => own == replaced ? answer : own)] };
+    }
 }
