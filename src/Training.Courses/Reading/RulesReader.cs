@@ -1,0 +1,172 @@
+namespace Training.Courses;
+
+/// <summary>Structure of <c>course.yaml</c>; words are added later.</summary>
+internal sealed record CourseRules(
+    SchemeKind Kind,
+    DateOnly EffectiveFrom,
+    DateOnly ReviewBy,
+    Separation Separation,
+    Terms Terms,
+    IReadOnlyList<AskedFor> Grant,
+    IReadOnlyList<AskedFor> Renewal,
+    IReadOnlyList<string> Topics,
+    IReadOnlyList<string> Objectives,
+    IReadOnlyList<NamedModule> Modules,
+    Quiz Quiz,
+    int QuizLine,
+    IReadOnlyDictionary<string, int> Lines)
+{
+    public int LineOf(string field, string id) => Lines.GetValueOrDefault($"{field} {id}", 1);
+}
+
+/// <summary>A requirement and where it stands.</summary>
+internal sealed record AskedFor(Requirement Requirement, int Line, string Part);
+
+/// <summary>A module as <c>course.yaml</c> names it.</summary>
+internal sealed record NamedModule(string Id, string Topic, int Minutes, int Line);
+
+/// <summary>Reads <c>course.yaml</c>.</summary>
+internal static class RulesReader
+{
+    private static readonly string[] RequirementNames = ["quiz", "checklist", "holds"];
+
+    public static CourseRules? Read(CourseFolder folder)
+    {
+        var path = folder.PathOf("course.yaml");
+        var root = SourceNode.Read(folder.Files, path, folder.Problems);
+        if (root is null) return null;
+        if (root is not SourceNode.Map map)
+        {
+            folder.Problems.Add(new(CourseProblems.YamlShape, new(path, root.Line), "", "map"));
+            return null;
+        }
+
+        var fields = new Fields(map, path, null, folder.Problems);
+        var scheme = fields.Map("scheme", "scheme");
+        var topicsNode = fields.Required("topics");
+        var objectivesNode = fields.Required("objectives");
+        var topics = fields.IdList("topics", topicsNode);
+        var objectives = fields.IdList("objectives", objectivesNode);
+        var modules = ReadModules(fields, topics);
+        var quizFields = fields.Map("quiz", "quiz");
+        var quiz = quizFields is null ? new Quiz("", 1, null, []) : ReadQuiz(quizFields, topics);
+        fields.Finish();
+        var lines = LinesOf("topic", topicsNode).Concat(LinesOf("objective", objectivesNode))
+            .GroupBy(line => line.Key, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First().Line, StringComparer.Ordinal);
+        var rules = new CourseRules(
+            SchemeKind.CertificateOfTraining, default, default, Separation.None, default!, [], [], // filled from the scheme below, or the course is dropped
+            topics, objectives, modules, quiz, quizFields?.LineOf("id") ?? fields.Line, lines);
+        return scheme is null ? null : ReadScheme(scheme, rules, folder.Id);
+    }
+
+    private static IEnumerable<(string Key, int Line)> LinesOf(string kind, SourceNode? node) =>
+        node is SourceNode.List list ? list.Items.OfType<SourceNode.Text>().Select(item => ($"{kind} {item.Value}", item.Line)) : [];
+
+    private static CourseRules ReadScheme(Fields fields, CourseRules rules, string id)
+    {
+        var kind = fields.Choice("kind", ("certificate-of-training", SchemeKind.CertificateOfTraining), ("certification", SchemeKind.Certification));
+        var from = fields.Date("effective-from");
+        var review = fields.Date("review-by");
+        if (from != default && review != default && review <= from) fields.Report(CourseProblems.DateOrder, fields.LineOf("review-by"), "review-by", "effective-from");
+        var separation = fields.Choice("separation", ("none", Separation.None), ("teach-score-decide", Separation.TeachScoreDecide));
+        if (kind == SchemeKind.Certification && separation == Separation.None && fields.Has("separation"))
+        {
+            fields.Report(CourseProblems.SeparationMissing, fields.LineOf("separation"));
+        }
+
+        var terms = new Terms(Validity(fields), fields.Duration("window"), fields.Duration("grace"));
+        var grant = ReadRequirements(fields, "grant", id);
+        var renewal = ReadRequirements(fields, "renewal", id);
+        fields.Finish();
+        return rules with { Kind = kind, EffectiveFrom = from, ReviewBy = review, Separation = separation, Terms = terms, Grant = grant, Renewal = renewal };
+    }
+
+    private static Duration Validity(Fields fields)
+    {
+        var validity = fields.Duration("validity");
+        if (validity.Count == 0 && Duration.TryParse(fields.OptionalText("validity"), out _))
+        {
+            fields.Report(CourseProblems.NumberRange, fields.LineOf("validity"), "validity", validity.ToString(), "P1D", "P9999Y");
+        }
+
+        return validity;
+    }
+
+    private static List<AskedFor> ReadRequirements(Fields scheme, string field, string id)
+    {
+        var asked = new List<AskedFor>();
+        foreach (var fields in scheme.Maps(field))
+        {
+            fields.Part = field;
+            var names = RequirementNames.Where(fields.Has).ToList();
+            if (names.Count != 1)
+            {
+                fields.Report(CourseProblems.RequirementForm, fields.Line);
+                continue;
+            }
+
+            asked.Add(new(ReadRequirement(fields, names[0]), fields.Line, field));
+            fields.Finish();
+        }
+
+        foreach (var live in asked)
+        {
+            if (live.Requirement is Requirement.Holds holds && holds.SchemeId == id) scheme.Report(CourseProblems.HoldsItself, live.Line, id);
+            if (live.Requirement is not Requirement.PassedPractical { Subject: Subject.Live } practical) continue;
+            var hasModel = asked.Any(other => other.Requirement is Requirement.PassedPractical { Subject: Subject.Model } model && model.ChecklistId == practical.ChecklistId);
+            if (!hasModel) scheme.Report(CourseProblems.LiveWithoutModel, live.Line, practical.ChecklistId);
+        }
+
+        return asked;
+    }
+
+    private static Requirement ReadRequirement(Fields fields, string name) => name switch
+    {
+        "quiz" => new Requirement.PassedQuiz(fields.Id("quiz"), fields.Duration("greatest-age")),
+        "checklist" => new Requirement.PassedPractical(
+            fields.Id("checklist"),
+            fields.Choice("on", ("model", Subject.Model), ("live", Subject.Live)),
+            fields.Duration("greatest-age")),
+        _ => new Requirement.Holds(fields.Id("holds")),
+    };
+
+    private static List<NamedModule> ReadModules(Fields course, List<string> topics)
+    {
+        var modules = new List<NamedModule>();
+        foreach (var fields in course.Maps("modules"))
+        {
+            var id = fields.Id("id");
+            fields.Part = $"module {id}";
+            var topic = fields.Id("topic");
+            if (topic.Length > 0 && !topics.Contains(topic, StringComparer.Ordinal)) fields.Report(CourseProblems.TopicUnknown, fields.LineOf("topic"), topic);
+            var module = new NamedModule(id, topic, fields.Number("minutes", 1, 240), fields.Line);
+            fields.Finish();
+            if (modules.Any(known => known.Id == id) && id.Length > 0) fields.Report(CourseProblems.IdTwice, fields.LineOf("id"), id);
+            else if (id.Length > 0) modules.Add(module);
+        }
+
+        return modules;
+    }
+
+    private static Quiz ReadQuiz(Fields fields, List<string> topics)
+    {
+        var id = fields.Id("id");
+        var pass = fields.Number("pass", 1, 100);
+        int? limit = fields.Has("time-limit") ? fields.Number("time-limit", 1, 600) : null;
+        var rows = new List<BlueprintRow>();
+        foreach (var row in fields.Maps("draw"))
+        {
+            var topic = row.Id("topic");
+            row.Part = $"quiz topic {topic}";
+            if (topic.Length > 0 && !topics.Contains(topic, StringComparer.Ordinal)) row.Report(CourseProblems.TopicUnknown, row.LineOf("topic"), topic);
+            if (rows.Any(known => known.Topic == topic) && topic.Length > 0) row.Report(CourseProblems.IdTwice, row.LineOf("topic"), topic);
+            var questions = row.Number("questions", 1, 200);
+            rows.Add(new(topic, questions, row.Number("critical", 0, questions, absent: 0), row.Number("pass", 0, 100, absent: 0)));
+            row.Finish();
+        }
+
+        fields.Finish();
+        if (rows.Count == 0 && fields.Has("draw")) fields.Report(CourseProblems.FieldMissing, fields.LineOf("draw"), "draw");
+        return new(id, pass, limit, [.. rows.OrderBy(row => topics.IndexOf(row.Topic))]);
+    }
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+
+namespace Training.Courses;
+
+/// <summary>Versions of questions and checklists: hashes of their structure, key, words as typed and guidance resolved into them.</summary>
+internal static class Versions
+{
+    public static string Of(NamedQuestion question, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance) => Hash(
+        new JsonObject
+        {
+            ["id"] = question.Id,
+            ["type"] = question.Type,
+            ["topic"] = question.Topic,
+            ["objective"] = question.Objective,
+            ["difficulty"] = question.Difficulty.ToString(),
+            ["critical"] = question.IsCritical ? "true" : "false",
+            ["passage"] = question.Passage.ToString(),
+            ["fact"] = question.FactId,
+            ["options"] = CanonicalJson.Texts(question.OptionIds),
+            ["right"] = KeyOf(question.Key),
+        },
+        folder,
+        sources,
+        guidance.Concat(question.GuidanceIds));
+
+    public static string Of(NamedChecklist checklist, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance) => Hash(
+        new JsonObject
+        {
+            ["id"] = checklist.Id,
+            ["pass"] = checklist.PassPercent.ToString(CultureInfo.InvariantCulture),
+            ["on"] = CanonicalJson.Texts(checklist.Subjects.Select(subject => subject.ToString())),
+            ["steps"] = new JsonArray([.. checklist.Steps.Select(step => (JsonNode)new JsonObject
+            {
+                ["id"] = step.Step.Id,
+                ["objective"] = step.Step.Objective,
+                ["critical"] = step.Step.IsCritical ? "true" : "false",
+                ["prompt"] = step.Step.MayBePrompted ? "true" : "false",
+                ["fact"] = step.Step.FactId,
+            })]),
+        },
+        folder,
+        sources,
+        guidance);
+
+    private static string Hash(JsonObject json, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance)
+    {
+        foreach (var (language, source) in sources) json[$"words-{language.Tag()}"] = source.Trim();
+        var entries = guidance.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)
+            .Select(folder.Shared.Guidance.Find).OfType<GuidanceEntry>().ToList();
+        json["guidance"] = new JsonArray([.. entries.Select(entry => (JsonNode)SourceJson.Of(entry))]);
+        json["guidance-words"] = SourceJson.WordsOf(entries, folder.Shared.Words);
+        return CanonicalJson.HashOf(CanonicalJson.Write(json));
+    }
+
+    private static JsonArray KeyOf(QuestionKey key) => CanonicalJson.Texts(key switch
+    {
+        QuestionKey.One one => [one.OptionId],
+        QuestionKey.Several several => several.OptionIds.Order(StringComparer.Ordinal),
+        QuestionKey.Order order => order.OptionIds,
+        QuestionKey.Number number =>
+            [number.Value.ToString(CultureInfo.InvariantCulture), number.Tolerance.ToString(CultureInfo.InvariantCulture), number.Unit],
+        _ => throw new System.Diagnostics.UnreachableException(),
+    });
+}
