@@ -29,6 +29,9 @@ internal sealed partial class Figure
         "clipPathUnits", "patternUnits", "patternContentUnits", "patternTransform", "color",
     ];
 
+    /// <summary>How a line or an area is drawn: the page's stylesheet knows these for light, dark and print, so no file names a colour.</summary>
+    public static readonly IReadOnlyCollection<string> Classes = ["l", "thin", "wash", "mark"];
+
     private const int MaxDepth = 32;
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
     private static readonly HashSet<string> Dropped = new(StringComparer.Ordinal) { "title", "desc", "metadata" };
@@ -64,7 +67,7 @@ internal sealed partial class Figure
     public string ToHtml(string name, string description, string prefix)
     {
         var html = new StringBuilder();
-        html.Append("<figure class=\"figure\">");
+        html.Append("<figure class=\"drawing\">");
         Write(html, root, prefix, () => html
             .Append("<title id=\"").Append(prefix).Append("name\">").Append(Escape(name)).Append("</title>")
             .Append("<desc id=\"").Append(prefix).Append("tells\">").Append(Escape(description)).Append("</desc>"));
@@ -85,7 +88,8 @@ internal sealed partial class Figure
         foreach (var attribute in element.Attributes().Where(attribute => !IsDropped(element, attribute)))
         {
             var isListed = attribute.Name.Namespace == XNamespace.None && Attributes.Contains(attribute.Name.LocalName, StringComparer.Ordinal);
-            if (!isListed || !IsSafeValue(attribute.Value)) Refuse(attribute, attribute.Name.LocalName);
+            var isClass = attribute.Name == "class" && attribute.Value.Split(' ').All(name => Classes.Contains(name, StringComparer.Ordinal));
+            if (!isClass && (!isListed || !IsSafeValue(attribute.Value))) Refuse(attribute, attribute.Name.LocalName);
         }
 
         foreach (var child in element.Elements().Where(child => !IsDropped(child))) Check(child, path, depth + 1, problems);

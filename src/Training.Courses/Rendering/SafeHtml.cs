@@ -22,7 +22,7 @@ internal static class SafeHtml
     private static readonly string[] TextAttributes =
         ["href", "title", "rel", "role", "id", "class", "start", "aria-labelledby", "aria-describedby"];
 
-    private static readonly string[] Classes = ["figure", "note", "value", "align-left", "align-center", "align-right"];
+    private static readonly string[] Classes = ["drawing", "note", "value", "align-left", "align-center", "align-right"];
     private static readonly HtmlSanitizer Sanitizer = Make();
     private static readonly ConcurrentDictionary<string, string> Kept = new(StringComparer.Ordinal);
     private static readonly ConcurrentQueue<string> Order = new();
@@ -44,7 +44,7 @@ internal static class SafeHtml
         {
             AllowedTags = new HashSet<string>(TextElements.Concat(Figure.Elements).Concat(["title", "desc"]), comparer),
             AllowedAttributes = new HashSet<string>(TextAttributes.Concat(Figure.Attributes), comparer),
-            AllowedClasses = new HashSet<string>(Classes, StringComparer.Ordinal),
+            AllowedClasses = new HashSet<string>(Classes.Concat(Figure.Classes), StringComparer.Ordinal),
             AllowedSchemes = new HashSet<string>(["http", "https", "mailto", "tel"], comparer),
             UriAttributes = new HashSet<string>(["href", "src", "action", "formaction", "xlink:href", "background", "poster"], comparer),
         });
