@@ -40,13 +40,16 @@ public sealed class SecondImplementationTests
             {
                 var through = held.Periods[^1].ExpiresOn.AddDays(40);
                 var states = SlowRules.Walk(held, through);
-                foreach (var state in states.Where((state, index) => index == 0 || state.Day == through || state.Standing != states[index - 1].Standing))
+                for (var i = 1; i < states.Count; i++)
                 {
-                    AssertAgrees(held, state);
-                    if (state.Day > states[0].Day) AssertAgrees(held, states[state.Day.DayNumber - states[0].Day.DayNumber - 1]);
+                    // Both sides of every change, and one day in a hundred between.
+                    if (states[i - 1].Standing == states[i].Standing && states[i - 1].Period == states[i].Period && i % 100 != 0) continue;
+                    AssertAgrees(held, states[i - 1]);
+                    AssertAgrees(held, states[i]);
                 }
 
-                AssertAgrees(held, states[random.On.DayNumber % states.Count]);
+                AssertAgrees(held, states[0]);
+                AssertAgrees(held, states[^1]);
             }
         },
         iter: Histories);
@@ -54,7 +57,7 @@ public sealed class SecondImplementationTests
     private static void AssertAgrees(HeldCertification held, SlowRules.DayState state)
     {
         Assert.Equal(state.Standing, Standings.On(held, state.Day));
-        Assert.Equal(state.ExpiresOn, Standings.ExpiresOn(held, state.Day));
+        Assert.Equal(state.Period?.ExpiresOn, Standings.ExpiresOn(held, state.Day));
     }
 
     private static IEnumerable<string> Kinds(Decision decision) => decision switch

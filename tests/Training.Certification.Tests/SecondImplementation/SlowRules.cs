@@ -10,7 +10,8 @@ namespace Training.Certification.Tests;
 internal static class SlowRules
 {
     /// <summary>What is known at the end of one day.</summary>
-    public sealed record DayState(DateOnly Day, Standing? Standing, DateOnly? ExpiresOn, Period? Period, DateOnly? SuspendedFrom, bool IsWithdrawalDay);
+    public readonly record struct DayState(
+        DateOnly Day, Standing? Standing, Period? Period, DateOnly? SuspendedFrom, bool IsWithdrawalDay);
 
     /// <summary>Every day from the first event through a day.</summary>
     public static List<DayState> Walk(HeldCertification held, DateOnly through)
@@ -34,9 +35,13 @@ internal static class SlowRules
                 isWithdrawn = false;
             }
 
-            var isWithdrawalDay = held.Withdrawals.Any(withdrawal => withdrawal.On == day);
+            var isWithdrawalDay = false;
+            foreach (var withdrawal in held.Withdrawals) isWithdrawalDay |= withdrawal.On == day;
             isWithdrawn |= isWithdrawalDay;
-            open.AddRange(held.Suspensions.Where(suspension => suspension.From == day));
+            foreach (var suspension in held.Suspensions)
+            {
+                if (suspension.From == day) open.Add(suspension);
+            }
 
             Standing? standing = null;
             if (period is not null)
@@ -48,10 +53,13 @@ internal static class SlowRules
                 if (isWithdrawn) standing = Standing.Withdrawn;
             }
 
-            DateOnly? suspendedFrom = open.Count == 0 ? null : open.Min(suspension => suspension.From);
-            days.Add(new(day, standing, period?.ExpiresOn, period, suspendedFrom, isWithdrawalDay));
+            DateOnly? suspendedFrom = open.Count == 0 ? null : open[0].From;
+            days.Add(new(day, standing, period, suspendedFrom, isWithdrawalDay));
             if (isWithdrawalDay) open.Clear();
-            open.RemoveAll(suspension => suspension.Reinstatement?.On == day);
+            for (var i = open.Count - 1; i >= 0; i--)
+            {
+                if (open[i].Reinstatement?.On == day) open.RemoveAt(i);
+            }
         }
 
         return days;
@@ -61,16 +69,16 @@ internal static class SlowRules
     public static string Decide(CaseFile file, Decider decider, DateOnly on)
     {
         var own = file.Held.SingleOrDefault(held => held.SchemeId == file.Scheme.Id);
-        var today = own is null ? null : Walk(own, on)[^1];
-        var old = today?.Period;
+        var today = own is null ? default : Walk(own, on)[^1];
+        var old = today.Period;
         var inGrace = old is not null && on <= Shift(old.ExpiresOn, old.Terms.Grace, 1);
-        var isRenewal = inGrace && today!.Standing != Standing.Withdrawn; // in grace: there is a day
+        var isRenewal = inGrace && today.Standing != Standing.Withdrawn;
         var opensOn = old is null ? on : Shift(old.ExpiresOn, old.Terms.Window, -1);
 
         var reasons = new List<DecisionReason>();
         if (file.Scheme.EffectiveFrom > on) reasons.Add(new DecisionReason.RulesNotInForce(file.Scheme.EffectiveFrom));
-        if (today?.SuspendedFrom is { } from) reasons.Add(new DecisionReason.WhileSuspended(from));
-        if (today is { IsWithdrawalDay: true }) reasons.Add(new DecisionReason.OnDayOfWithdrawal(on));
+        if (today.SuspendedFrom is { } from) reasons.Add(new DecisionReason.WhileSuspended(from));
+        if (today.IsWithdrawalDay) reasons.Add(new DecisionReason.OnDayOfWithdrawal(on));
         var isTooEarly = isRenewal && opensOn > on;
         if (isTooEarly) reasons.Add(new DecisionReason.TooEarly(opensOn));
 
@@ -104,7 +112,7 @@ internal static class SlowRules
         if (requirement is Requirement.Holds(var schemeId))
         {
             var other = file.Held.SingleOrDefault(held => held.SchemeId == schemeId);
-            var days = other is null ? [] : Walk(other, on);
+            List<DayState> days = other is null ? [] : Walk(other, on);
             var standing = days.Count == 0 ? null : days[^1].Standing;
             if (standing is not (Standing.Current or Standing.RenewalDue)) reasons.Add(new DecisionReason.NotHeld(schemeId, standing));
             return null;
