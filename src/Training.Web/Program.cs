@@ -1,2 +1,11 @@
-var app = WebApplication.CreateBuilder(args).Build();
-app.Run();
+using Training.Web.Commands;
+
+// The first word says what to do; everything else is settings. Without a word it serves, so that the framework's own tools can start it.
+var verb = args is [{ } first, ..] && !first.StartsWith('-') ? first : null;
+var settings = verb is null ? args : args[1..];
+return verb switch
+{
+    null or "serve" => await ServeCommand.RunAsync(settings),
+    "check" => CheckCommand.Run(settings, Console.Out),
+    _ => UnknownVerb.Refuse(verb, Console.Error),
+};

@@ -1,14 +1,20 @@
 namespace Training.Web.Tests.House;
 
-/// <summary>Where the checkout lies: the folder that holds Training.sln, found upwards from the test's own folder.</summary>
+/// <summary>Finds files of the repository from wherever a test runs.</summary>
 internal static class Repository
 {
-    public static string Root { get; } = Find();
+    public static readonly string Root = FindRoot();
 
-    private static string Find()
+    public static string Path(string relative) => System.IO.Path.Combine(Root, relative);
+
+    private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Training.sln"))) folder = folder.Parent;
-        return folder?.FullName ?? throw new DirectoryNotFoundException("No Training.sln above the tests.");
+        while (!File.Exists(System.IO.Path.Combine(folder.FullName, "Training.sln")))
+        {
+            folder = folder.Parent ?? throw new InvalidOperationException("No Training.sln above the tests.");
+        }
+
+        return folder.FullName;
     }
 }

@@ -1,0 +1,15 @@
+namespace Training.Web.Commands;
+
+/// <summary>Answers a verb that there is not.</summary>
+public static class UnknownVerb
+{
+    /// <summary>Exit code of a command line that was not understood.</summary>
+    public const int ExitCode = 2;
+
+    /// <summary>One line that names the verbs there are.</summary>
+    public static int Refuse(string verb, TextWriter errors)
+    {
+        errors.WriteLine($"There is no verb \"{verb}\". Use serve (run the server) or check (look through all courses).");
+        return ExitCode;
+    }
+}

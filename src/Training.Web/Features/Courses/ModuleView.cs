@@ -1,0 +1,40 @@
+using Training.Courses;
+
+namespace Training.Web.Features.Courses;
+
+/// <summary>What the page of a module is given.</summary>
+/// <param name="CourseId">For addresses.</param>
+/// <param name="CourseTitle">What the paper calls the course.</param>
+/// <param name="Number">Which part it is, from 1.</param>
+/// <param name="Count">Of how many.</param>
+/// <param name="Minutes">About how long it takes to read.</param>
+/// <param name="Page">Its words, rendered.</param>
+/// <param name="Previous">The part before, or null.</param>
+/// <param name="Next">The part after, or null.</param>
+public sealed record ModuleView(
+    string CourseId,
+    string CourseTitle,
+    int Number,
+    int Count,
+    int Minutes,
+    ModulePage Page,
+    ModuleLink? Previous,
+    ModuleLink? Next)
+{
+    /// <summary>The module of an id in one language, or null where the course has none.</summary>
+    public static ModuleView? Find(Course course, string moduleId, Language language)
+    {
+        var modules = course.Modules;
+        var index = modules.Index().FirstOrDefault(m => m.Item.Id == moduleId, (-1, null!)).Index;
+        if (index < 0) return null;
+        return new(
+            course.Id,
+            course.Scheme.Words[language].Title,
+            index + 1,
+            modules.Count,
+            modules[index].Minutes,
+            modules[index].Pages[language],
+            index == 0 ? null : ModuleLink.To(modules[index - 1], language),
+            index == modules.Count - 1 ? null : ModuleLink.To(modules[index + 1], language));
+    }
+}

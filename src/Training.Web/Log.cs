@@ -1,0 +1,20 @@
+namespace Training.Web;
+
+/// <summary>Everything that this program logs: ids and counts, never names, addresses of mail or answers.</summary>
+internal static partial class Log
+{
+    [LoggerMessage(1, LogLevel.Information, "Courses read: {Courses} served from the folder, {Problems} findings")]
+    public static partial void CoursesRead(ILogger logger, int courses, int problems);
+
+    [LoggerMessage(2, LogLevel.Warning, "Course finding; the last good version keeps serving. {Finding}")]
+    public static partial void CourseProblem(ILogger logger, string finding);
+
+    [LoggerMessage(3, LogLevel.Warning, "The courses folder cannot be listed; what was read before keeps serving: {Folder}")]
+    public static partial void CoursesFolderUnreadable(ILogger logger, string folder);
+
+    [LoggerMessage(4, LogLevel.Error, "The records cannot be reached; courses are neither restored from them nor kept in them")]
+    public static partial void RecordsUnreachable(ILogger logger, Exception exception);
+
+    [LoggerMessage(5, LogLevel.Warning, "A kept course cannot be read by this version of the program and is not restored: {CourseId}")]
+    public static partial void SnapshotUnreadable(ILogger logger, string courseId);
+}

@@ -1,0 +1,48 @@
+using System.ComponentModel.DataAnnotations;
+using Microsoft.Data.Sqlite;
+
+namespace Training.Web.Settings;
+
+/// <summary>All settings of the program: section <c>Training</c> of appsettings.json, each overridable by an environment variable.</summary>
+/// <remarks>Listed for operators in docs/settings.md; a test compares the two.</remarks>
+public sealed class TrainingOptions
+{
+    /// <summary>Name of the section.</summary>
+    public const string Section = "Training";
+
+    /// <summary>The address under which strangers reach this server, http or https; printed in QR codes for ever. No default.</summary>
+    [Required]
+    public Uri? PublicAddress { get; init; }
+
+    /// <summary>Folder for all files that the program writes; relative to the working directory. Default <c>var</c>.</summary>
+    [Required]
+    public string DataFolder { get; init; } = "var";
+
+    /// <summary>Folder that holds the courses; relative to the working directory. Default <c>courses</c>.</summary>
+    [Required]
+    public string CoursesFolder { get; init; } = "courses";
+
+    /// <summary>IP addresses of proxies whose forwarded headers are believed, separated by commas. Default: none.</summary>
+    public string TrustedProxies { get; init; } = "";
+
+    /// <summary>Where the records are kept.</summary>
+    public DatabaseOptions Database { get; init; } = new();
+
+    /// <summary>Who trains and certifies.</summary>
+    public ProviderOptions Provider { get; init; } = new();
+
+    /// <summary>How papers are printed.</summary>
+    public PapersOptions Papers { get; init; } = new();
+
+    /// <summary>The public check of certificates.</summary>
+    public VerifyOptions Verify { get; init; } = new();
+
+    /// <summary>What the records are opened with; without a connection string, a file in the data folder.</summary>
+    public Records.DatabaseOptions RecordsDatabase() => new()
+    {
+        Engine = Database.Engine,
+        Connection = Database.Connection.Length > 0
+            ? Database.Connection
+            : new SqliteConnectionStringBuilder { DataSource = Path.Combine(Path.GetFullPath(DataFolder), "training.db") }.ToString(),
+    };
+}

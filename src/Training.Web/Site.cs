@@ -1,0 +1,70 @@
+using Training.Records;
+using Training.Web.Demo;
+using Training.Web.Features.Health;
+using Training.Web.Features.Verify;
+using Training.Web.Languages;
+using Training.Web.Security;
+using Training.Web.Settings;
+using Training.Web.Shelf;
+
+namespace Training.Web;
+
+/// <summary>Puts the web site together: what it is made of, and what a request passes through.</summary>
+public static class Site
+{
+    /// <summary>The settings as <see cref="Build"/> would see them, without building anything.</summary>
+    public static IConfiguration Settings(string[] args) => new ConfigurationBuilder()
+        .SetBasePath(AppContext.BaseDirectory)
+        .AddJsonFile("appsettings.json", optional: true)
+        .AddEnvironmentVariables()
+        .AddCommandLine(args)
+        .Build();
+
+    /// <summary>Everything that the site is made of. Touches no database.</summary>
+    /// <param name="args">Settings of the command line.</param>
+    /// <param name="more">What a command puts in place of the usual, such as <see cref="DemoMark"/>.</param>
+    public static WebApplication Build(string[] args, Action<IServiceCollection>? more = null)
+    {
+        // appsettings.json and wwwroot lie beside the program; courses and data folder are relative to where it was started.
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+        builder.WebHost.UseStaticWebAssets();
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
+
+        var services = builder.Services;
+        // Settings that cannot be used are told of before anything starts (ServeCommand); the host is built in any case.
+        var options = SettingsReader.Read(builder.Configuration, []) ?? new();
+        services.AddSingleton(options);
+        services.AddSingleton(TimeProvider.System);
+        services.AddRecords(options.RecordsDatabase());
+        services.AddSingleton(new DemoMark(IsOn: false));
+        services.AddShelf();
+        services.AddVerify();
+        services.AddHealthChecks().AddCheck<RecordsHealthCheck>("records");
+        services.AddLocalization();
+        services.AddRouting(routing => routing.ConstraintMap["language"] = typeof(LanguageRouteConstraint));
+        services.AddControllersWithViews().AddRazorOptions(razor =>
+        {
+            // A feature is one folder: views lie beside their controller.
+            razor.ViewLocationFormats.Clear();
+            razor.ViewLocationFormats.Add("/Features/{1}/{0}.cshtml");
+            razor.ViewLocationFormats.Add("/Features/Shared/{0}.cshtml");
+        });
+        more?.Invoke(services);
+        return builder.Build();
+    }
+
+    /// <summary>What a request passes through, in order.</summary>
+    public static void Use(WebApplication app)
+    {
+        app.UseTrustedProxies();
+        app.UseSecurityHeaders();
+        app.UsePageLanguage();
+        app.UseExceptionHandler("/refusals/500");
+        app.UseStatusCodePagesWithReExecute("/refusals/{0}");
+        app.UseStaticFiles();
+        app.UseRouting();
+        app.UseRateLimiter();
+        app.MapHealthChecks("/healthz");
+        app.MapControllers();
+    }
+}
