@@ -53,12 +53,7 @@ public sealed class ProblemTextTests
             StringComparison.Ordinal);
     }
 
-    private static IEnumerable<Assembly> Libraries()
-    {
-        var web = typeof(ProblemText).Assembly;
-        return web.GetReferencedAssemblies()
-            .Where(name => name.Name!.StartsWith("Training.", StringComparison.Ordinal))
-            .Select(Assembly.Load)
-            .Append(web);
-    }
+    private static IEnumerable<Assembly> Libraries() => Directory
+        .EnumerateDirectories(House.Repository.Path("src"))
+        .Select(folder => Assembly.Load(System.IO.Path.GetFileName(folder)));
 }
