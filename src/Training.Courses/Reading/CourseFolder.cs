@@ -19,6 +19,9 @@ internal sealed class CourseFolder(CourseFiles files, string id, SharedSources s
 
     public SortedSet<string> Guidance { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Paths of the figures that some text shows.</summary>
+    public HashSet<string> ShownFigures { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Sections of each module by language and path; set before any text is rendered.</summary>
     public Dictionary<string, (string ModuleId, IReadOnlySet<string> Sections)> Pages { get; } = new(StringComparer.Ordinal);
 

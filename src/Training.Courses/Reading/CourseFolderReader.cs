@@ -46,6 +46,7 @@ internal static class CourseFolderReader
             rules.Quiz,
             ReadChecklists(folder, checklists),
             words.ToDictionary(word => word.Key, word => word.Value.Course));
+        CheckFigures(folder);
         if (problems.Count > before) return new(rules, checklists, coverage, null, null);
         var snapshot = CourseSnapshot.Of(folder);
         return new(rules, checklists, coverage, course with { Hash = snapshot.Hash }, snapshot);
@@ -103,6 +104,14 @@ internal static class CourseFolderReader
         foreach (var path in folder.Files.Paths.Where(path => path.StartsWith(folder.PathOf(""), StringComparison.Ordinal)))
         {
             if (!expected.Contains(path) && !folder.HasFigure(path)) folder.Problems.Add(new(CourseProblems.FileUnexpected, new(path)));
+        }
+    }
+
+    private static void CheckFigures(CourseFolder folder)
+    {
+        foreach (var path in folder.FigurePaths.Where(path => !folder.ShownFigures.Contains(path)))
+        {
+            folder.Problems.Add(new(CourseProblems.FigureUnused, new(path)));
         }
     }
 

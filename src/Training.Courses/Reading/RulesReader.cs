@@ -56,13 +56,13 @@ internal static class RulesReader
         var rules = new CourseRules(
             SchemeKind.CertificateOfTraining, default, default, Separation.None, default!, [], [], // filled from the scheme below, or the course is dropped
             topics, objectives, modules, quiz, quizFields?.LineOf("id") ?? fields.Line, lines);
-        return scheme is null ? null : ReadScheme(scheme, rules, folder.Id);
+        return scheme is null ? null : ReadScheme(scheme, rules, folder.Id, folder.Problems);
     }
 
     private static IEnumerable<(string Key, int Line)> LinesOf(string kind, SourceNode? node) =>
         node is SourceNode.List list ? list.Items.OfType<SourceNode.Text>().Select(item => ($"{kind} {item.Value}", item.Line)) : [];
 
-    private static CourseRules ReadScheme(Fields fields, CourseRules rules, string id)
+    private static CourseRules ReadScheme(Fields fields, CourseRules rules, string id, ICollection<Problem> problems)
     {
         var kind = fields.Choice("kind", ("certificate-of-training", SchemeKind.CertificateOfTraining), ("certification", SchemeKind.Certification));
         var from = fields.Date("effective-from");
@@ -75,8 +75,8 @@ internal static class RulesReader
         }
 
         var terms = new Terms(Validity(fields), fields.Duration("window"), fields.Duration("grace"));
-        var grant = ReadRequirements(fields, "grant", id);
-        var renewal = ReadRequirements(fields, "renewal", id);
+        var grant = ReadRequirements(fields, "grant", id, problems);
+        var renewal = ReadRequirements(fields, "renewal", id, problems);
         fields.Finish();
         return rules with { Kind = kind, EffectiveFrom = from, ReviewBy = review, Separation = separation, Terms = terms, Grant = grant, Renewal = renewal };
     }
@@ -92,7 +92,7 @@ internal static class RulesReader
         return validity;
     }
 
-    private static List<AskedFor> ReadRequirements(Fields scheme, string field, string id)
+    private static List<AskedFor> ReadRequirements(Fields scheme, string field, string id, ICollection<Problem> problems)
     {
         var asked = new List<AskedFor>();
         foreach (var fields in scheme.Maps(field))
@@ -109,12 +109,14 @@ internal static class RulesReader
             fields.Finish();
         }
 
-        foreach (var live in asked)
+        foreach (var one in asked)
         {
-            if (live.Requirement is Requirement.Holds holds && holds.SchemeId == id) scheme.Report(CourseProblems.HoldsItself, live.Line, id);
-            if (live.Requirement is not Requirement.PassedPractical { Subject: Subject.Live } practical) continue;
+            if (one.Requirement is Requirement.Holds holds && holds.SchemeId == id) Report(CourseProblems.HoldsItself, id);
+            if (one.Requirement is not Requirement.PassedPractical { Subject: Subject.Live } practical) continue;
             var hasModel = asked.Any(other => other.Requirement is Requirement.PassedPractical { Subject: Subject.Model } model && model.ChecklistId == practical.ChecklistId);
-            if (!hasModel) scheme.Report(CourseProblems.LiveWithoutModel, live.Line, practical.ChecklistId);
+            if (!hasModel) Report(CourseProblems.LiveWithoutModel, practical.ChecklistId);
+
+            void Report(string code, string name) => problems.Add(new(code, new(scheme.File, one.Line, field), name));
         }
 
         return asked;

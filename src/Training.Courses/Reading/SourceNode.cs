@@ -40,9 +40,15 @@ internal abstract class SourceNode
             return null;
         }
 
+        var parser = new Parser(new StringReader(text));
         try
         {
-            return ReadDocument(new Parser(new StringReader(text)));
+            return ReadDocument(parser);
+        }
+        catch (InvalidOperationException)
+        {
+            // YamlDotNet 18.1.0 empties a stack of its own on some unclosed brackets; it is the author's slip all the same.
+            problems.Add(new(CourseProblems.YamlSyntax, new(path, (int)(parser.Current?.End.Line ?? 1)), "1"));
         }
         catch (UnusedFeatureException e)
         {

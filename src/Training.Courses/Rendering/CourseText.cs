@@ -122,6 +122,7 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
         }
 
         Figures.Add(path);
+        folder.ShownFigures.Add(path);
         figures++;
         var prefix = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{(part ?? file.Path).Split([' ', '/', '.'])[^1]}-figure-{figures}-");
         if (folder.FindFigure(path) is { } figure) renderer.Write(figure.ToHtml(name, link.Title ?? "", prefix));

@@ -1,0 +1,146 @@
+namespace Training.Courses.Tests.Reading;
+
+public sealed class CourseReaderTests
+{
+    private static readonly CourseReading Whole = CourseFixture.Read();
+
+    [Fact]
+    public void A_folder_without_findings_gives_its_courses_and_snapshots()
+    {
+        Assert.Empty(Whole.Problems);
+        Assert.Equal(["alpha", "beta"], Whole.Courses.Select(course => course.Id));
+        Assert.Equal(Whole.Courses.Select(course => course.Hash), Whole.Snapshots.Select(snapshot => snapshot.Hash));
+        Assert.Equal(5, Whole.Guidance.Entries.Count);
+        Assert.Equal(3, Whole.Facts.Count);
+    }
+
+    [Fact]
+    public void A_scheme_is_read_as_written()
+    {
+        var scheme = Whole.Courses[1].Scheme;
+
+        Assert.Equal("beta", scheme.Id);
+        Assert.Equal(SchemeKind.Certification, scheme.Kind);
+        Assert.Equal(Separation.TeachScoreDecide, scheme.Separation);
+        Assert.Equal(new DateOnly(2026, 1, 1), scheme.EffectiveFrom);
+        Assert.Equal(new Terms(new(12, DurationUnit.Months), new(60, DurationUnit.Days), new(30, DurationUnit.Days)), scheme.Terms);
+        Assert.Equal(
+            [
+                new Requirement.PassedQuiz("beta-quiz", new(6, DurationUnit.Months)),
+                new Requirement.PassedPractical("move", Subject.Model, new(6, DurationUnit.Months)),
+                new Requirement.PassedPractical("move", Subject.Live, new(6, DurationUnit.Months)),
+                new Requirement.Holds("alpha"),
+            ],
+            scheme.Grant);
+        Assert.Equal("Knows to stop.", scheme.Words[Language.Spanish].ShownText);
+        Assert.Equal("<p>What it covers.</p>", scheme.Words[Language.English].ScopeHtml);
+    }
+
+    [Fact]
+    public void Every_type_of_question_is_read_with_its_key()
+    {
+        var questions = Whole.Courses[0].Questions;
+
+        Assert.Equal(new QuestionKey.One("back"), questions[0].Key);
+        Assert.Equal(["aa", "cc"], Assert.IsType<QuestionKey.Several>(questions[1].Key).OptionIds);
+        Assert.Equal(["two-step", "one-step", "three-step"], Assert.IsType<QuestionKey.Order>(questions[2].Key).OptionIds);
+        Assert.Equal(new QuestionKey.Number(130, 2.5m, "cm"), questions[3].Key);
+        Assert.True(questions[0].IsCritical);
+        Assert.False(questions[1].IsCritical);
+        Assert.Equal("first#stop", questions[0].Passage.ToString());
+        Assert.Equal("Touch it with a stick", questions[0].Words[Language.English].OptionHtml["prod"]);
+        Assert.Equal("<p>Silence is not safety.</p>", questions[0].Words[Language.English].ExplanationHtml.Replace("<blockquote>\n", "").Replace("\n</blockquote>", ""));
+        Assert.Contains("<strong>no</strong>", questions[0].Words[Language.English].StemHtml, StringComparison.Ordinal);
+        Assert.Contains("10 pies (3.0 metros)", questions[0].Words[Language.Spanish].StemHtml, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_blueprint_row_without_extras_asks_for_no_critical_question_and_no_minimum() =>
+        Assert.Equal([new("near", 2, 1, 50), new("far", 1, 0, 0)], Whole.Courses[0].Quiz.Blueprint);
+
+    [Fact]
+    public void A_checklist_keeps_titles_steps_and_reasons_apart()
+    {
+        var checklist = Assert.Single(Whole.Courses[1].Checklists);
+        var words = checklist.Words[Language.Spanish];
+
+        Assert.Equal("Move it", words.Title);
+        Assert.Equal("<p>Read this first. Site rules come first.</p>", words.InstructionsHtml);
+        Assert.Equal("Works the jaws", words.StepHtml["inspect"]);
+        Assert.Contains("leave a hand inside reach", words.ReasonHtml["inspect"], StringComparison.Ordinal);
+        Assert.False(words.ReasonHtml.ContainsKey("label"));
+        Assert.Equal([new("inspect", "check", true, true, "F-CP-01"), new("label", "check", false, false, "F-CP-01")], checklist.Steps);
+    }
+
+    [Fact]
+    public void A_page_numbers_its_sources_in_the_order_of_first_citation()
+    {
+        var page = Whole.Courses[0].Modules[0].Pages[Language.English];
+
+        Assert.Equal("First", page.Title);
+        Assert.Equal([new("stop", "Stop"), new("caution", "Caution")], page.Sections);
+        Assert.Equal(["F-AID-02", "stand-off-us-2024", "limb"], page.Notes.Select(note => note.Id));
+        Assert.Equal(new DateOnly(2024, 1, 1), page.Notes[1].EffectiveFrom);
+        Assert.Contains("neutral &amp; comfortable", page.Html, StringComparison.Ordinal);
+        Assert.Equal(2, page.Html.Split("href=\"#note-1\"").Length - 1);
+        Assert.Single(page.Html.Split("id=\"note-1-here\"").Skip(1));
+    }
+
+    [Fact]
+    public void Links_between_modules_go_where_the_site_says()
+    {
+        var (_, texts) = CourseFixture.ReadWith();
+        var moved = CourseReader.Read(new CourseFiles(texts), (language, course, module, section) => $"/{language.Tag()}/{course}/{module}#{section}");
+
+        Assert.Contains("<a href=\"second#reach\">reach</a>", Whole.Courses[0].Modules[0].Pages[Language.English].Html, StringComparison.Ordinal);
+        Assert.Contains("<a href=\"/es/alpha/second#reach\">", moved.Courses[0].Modules[0].Pages[Language.Spanish].Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_drawing_is_named_described_and_its_ids_are_its_own()
+    {
+        var html = Whole.Courses[0].Modules[0].Pages[Language.English].Html;
+
+        Assert.Contains("<figure class=\"drawing\"><svg role=\"img\" aria-labelledby=\"first-figure-1-name\"", html, StringComparison.Ordinal);
+        Assert.Contains("<desc id=\"first-figure-1-tells\">A stick lies between hand and snake</desc>", html, StringComparison.Ordinal);
+        Assert.Contains("marker-end=\"url(#first-figure-1-tip)\"", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("dropped", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Coverage_counts_questions_and_steps_of_each_objective()
+    {
+        Assert.Equal([new("alpha", "stop", 3, 0), new("alpha", "measure", 1, 0), new("beta", "check", 1, 2)], Whole.Coverage);
+    }
+
+    [Fact]
+    public void Everything_broken_is_reported_at_once_and_the_other_course_still_serves()
+    {
+        var (reading, _) = CourseFixture.ReadWith(
+            ("alpha/course.yaml", "validity: P24M", "validity: P1Y6M"),
+            ("alpha/questions.yaml", "topic: near", "topic: nowhere"),
+            ("alpha/questions.yaml", "  right: back\n", ""),
+            ("alpha/es/questions.md", "- `prod` Touch it with a stick\n", ""),
+            ("alpha/en/modules/first.md", "second.md#reach", "third.md"),
+            ("alpha/figures/stick.svg", "<text", "<script/><text"),
+            ("alpha/en/modules/second.md", "## Caution {#caution}", "## Caution"));
+
+        Assert.Equal(["beta"], reading.Courses.Select(course => course.Id));
+        Assert.Superset(
+            new HashSet<string>
+            {
+                CourseProblems.DurationForm, CourseProblems.TopicUnknown, CourseProblems.KeyMissing, CourseProblems.WordsMissing,
+                CourseProblems.LinkBroken, CourseProblems.FigureUnsafe, CourseProblems.CautionMissing,
+            },
+            reading.Problems.Select(problem => problem.Code).ToHashSet());
+    }
+
+    [Fact]
+    public void A_scheme_of_a_broken_course_still_exists_for_others()
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/course.yaml", "validity: P24M", "validity: never"));
+
+        Assert.Equal(["beta"], reading.Courses.Select(course => course.Id));
+        Assert.Equal(CourseProblems.DurationForm, Assert.Single(reading.Problems).Code);
+    }
+}

@@ -1,0 +1,287 @@
+namespace Training.Courses.Tests.Reading;
+
+/// <summary>Each finding on its own: one change to a good folder, one finding with its code, file, line and part.</summary>
+public sealed class FindingTests
+{
+    private const string NoLine = "";
+
+    /// <summary>File, text replaced, its replacement; code; file of the finding; text on its line (none: the whole file); part.</summary>
+    public static TheoryData<string, string, string, string, string, string, string?> Findings => new()
+    {
+        // The YAML itself.
+        { "alpha/course.yaml", "  grace: P30D", "  grace: P30D\n  colour: red", CourseProblems.FieldUnknown, "alpha/course.yaml", "colour", "scheme" },
+        { "alpha/course.yaml", "  grace: P30D\n", "", CourseProblems.FieldMissing, "alpha/course.yaml", "  kind:", "scheme" },
+        { "alpha/course.yaml", "  grace: P30D", "  grace:", CourseProblems.FieldMissing, "alpha/course.yaml", "grace:", "scheme" },
+        { "alpha/course.yaml", "  grace: P30D", "  grace: P30D\n  grace: P31D", CourseProblems.FieldTwice, "alpha/course.yaml", "P31D", "scheme" },
+        { "alpha/course.yaml", "topics: [near, far]", "topics: [near, far", CourseProblems.YamlSyntax, "alpha/course.yaml", "topics:", null },
+        { "alpha/course.yaml", "topics: [near, far]", "topics: &all [near, far]", CourseProblems.YamlFeature, "alpha/course.yaml", "&all", null },
+        { "alpha/questions.yaml", "", "one: two\n", CourseProblems.YamlShape, "alpha/questions.yaml", "one:", null },
+        { "alpha/questions.yaml", "options: [back, wait, prod]", "options: [back, wait, prod, back]", CourseProblems.IdTwice, "alpha/questions.yaml", "prod, back]", "question silent" },
+        { "alpha/questions.yaml", "difficulty: easy", "difficulty: fiendish", CourseProblems.FieldValue, "alpha/questions.yaml", "fiendish", "question silent" },
+        { "alpha/questions.yaml", "critical: true", "critical: perhaps", CourseProblems.FieldValue, "alpha/questions.yaml", "perhaps", "question silent" },
+
+        // Numbers, durations, dates, ids.
+        { "alpha/course.yaml", "pass: 80", "pass: 101", CourseProblems.NumberRange, "alpha/course.yaml", "pass: 101", "quiz" },
+        { "alpha/course.yaml", "pass: 80", "pass: 0", CourseProblems.NumberRange, "alpha/course.yaml", "pass: 0", "quiz" },
+        { "alpha/course.yaml", "pass: 50", "pass: 50.5", CourseProblems.NumberRange, "alpha/course.yaml", "50.5", "quiz topic near" },
+        { "alpha/course.yaml", "minutes: 6", "minutes: six", CourseProblems.NumberRange, "alpha/course.yaml", "six", "module first" },
+        { "alpha/questions.yaml", "tolerance: 2.5", "tolerance: -1", CourseProblems.NumberRange, "alpha/questions.yaml", "tolerance", "question how-long" },
+        { "alpha/course.yaml", "validity: P24M", "validity: P0M", CourseProblems.NumberRange, "alpha/course.yaml", "P0M", "scheme" },
+        { "alpha/course.yaml", "validity: P24M", "validity: P1Y6M", CourseProblems.DurationForm, "alpha/course.yaml", "P1Y6M", "scheme" },
+        { "alpha/course.yaml", "window: P90D", "window: P12W", CourseProblems.DurationForm, "alpha/course.yaml", "P12W", "scheme" },
+        { "alpha/course.yaml", "greatest-age: P6M", "greatest-age: 6 months", CourseProblems.DurationForm, "alpha/course.yaml", "6 months", "grant" },
+        { "alpha/course.yaml", "2026-01-01", "2026-02-30", CourseProblems.DateForm, "alpha/course.yaml", "2026-02-30", "scheme" },
+        { "alpha/course.yaml", "review-by: 2027-12-31", "review-by: 2026-01-01", CourseProblems.DateOrder, "alpha/course.yaml", "review-by", "scheme" },
+        { "alpha/questions.yaml", "options: [back, wait, prod]", "options: [back, wait, prod, Run_now]", CourseProblems.IdForm, "alpha/questions.yaml", "Run_now", "question silent" },
+        { "alpha/en/modules/first.md", "## Stop {#stop}", "## Stop {#stop}\n\n### More {#More_1}", CourseProblems.IdForm, "alpha/en/modules/first.md", "More_1", null },
+
+        // Ids that stand twice.
+        { "alpha/course.yaml", "topics: [near, far]", "topics: [near, far, near]", CourseProblems.IdTwice, "alpha/course.yaml", "topics", null },
+        { "alpha/course.yaml", "  - measure", "  - measure\n  - stop", CourseProblems.IdTwice, "alpha/course.yaml", "  - stop\nmodules", null },
+        { "beta/checklists.yaml", "    - id: label", "    - id: inspect\n      objective: check\n      fact: F-CP-01\n    - id: label", CourseProblems.IdTwice, "beta/checklists.yaml", "- id: inspect\n      objective: check\n      fact: F-CP-01\n    -", "step inspect" },
+        { "beta/course.yaml", "  id: beta-quiz", "  id: alpha-quiz", CourseProblems.IdElsewhere, "beta/course.yaml", "id: alpha-quiz", "quiz" },
+        { "facts.yaml", "- id: F-CP-01", "- id: F-AID-02\n  says: Again.\n  source: Somebody\n  standing: from-memory\n- id: F-CP-01", CourseProblems.IdTwice, "facts.yaml", "F-AID-02\n  says: Again", "fact F-AID-02" },
+
+        // What does not exist.
+        { "alpha/course.yaml", "topic: near\n    minutes", "topic: nowhere\n    minutes", CourseProblems.TopicUnknown, "alpha/course.yaml", "nowhere", "module first" },
+        { "alpha/questions.yaml", "objective: measure", "objective: fly", CourseProblems.ObjectiveUnknown, "alpha/questions.yaml", "fly", "question how-long" },
+        { "beta/checklists.yaml", "objective: check", "objective: fly", CourseProblems.ObjectiveUnknown, "beta/checklists.yaml", "fly", "step inspect" },
+        { "alpha/questions.yaml", "passage: first#stop", "passage: first#start", CourseProblems.PassageUnknown, "alpha/questions.yaml", "first#start", "question silent" },
+        { "alpha/questions.yaml", "fact: F-AID-02", "fact: F-AID-99", CourseProblems.FactUnknown, "alpha/questions.yaml", "F-AID-99", "question silent" },
+        { "beta/checklists.yaml", "fact: F-CP-01", "fact: F-CP-99", CourseProblems.FactUnknown, "beta/checklists.yaml", "F-CP-99", "step inspect" },
+        { "alpha/questions.yaml", "[stand-off-us-2024]", "[stand-off-mars]", CourseProblems.GuidanceUnknown, "alpha/questions.yaml", "stand-off-mars", "question silent" },
+        { "alpha/questions.yaml", "[stand-off-us-2024]", "[stand-off-us-2012]", CourseProblems.GuidanceSuperseded, "alpha/questions.yaml", "stand-off-us-2012", "question silent" },
+        { "alpha/en/questions.md", "<guidance:stand-off-us-2024>", "<guidance:stand-off-us-2012>", CourseProblems.GuidanceSuperseded, "alpha/en/questions.md", "stand-off-us-2012", "question silent" },
+        { "alpha/questions.yaml", "right: back", "right: forth", CourseProblems.OptionUnknown, "alpha/questions.yaml", "forth", "question silent" },
+        { "beta/course.yaml", "    - quiz: beta-quiz\n      greatest-age: P60D", "    - quiz: gamma-quiz\n      greatest-age: P60D", CourseProblems.QuizUnknown, "beta/course.yaml", "gamma-quiz", "renewal" },
+        { "beta/course.yaml", "- holds: alpha", "- holds: gamma", CourseProblems.SchemeUnknown, "beta/course.yaml", "gamma", "grant" },
+        { "beta/course.yaml", "- holds: alpha", "- holds: beta", CourseProblems.HoldsItself, "beta/course.yaml", "holds: beta", "grant" },
+        { "beta/course.yaml", "- holds: alpha", "- checklist: juggle\n      on: model\n      greatest-age: P6M", CourseProblems.ChecklistUnknown, "beta/course.yaml", "juggle", "grant" },
+
+        // Rules of a scheme.
+        { "beta/course.yaml", "- holds: alpha", "- wishes: well", CourseProblems.RequirementForm, "beta/course.yaml", "wishes", "grant" },
+        { "beta/course.yaml", "    - checklist: move\n      on: model\n      greatest-age: P6M\n", "", CourseProblems.LiveWithoutModel, "beta/course.yaml", "- checklist: move", "grant" },
+        { "beta/course.yaml", "separation: teach-score-decide", "separation: none", CourseProblems.SeparationMissing, "beta/course.yaml", "separation", "scheme" },
+        { "beta/checklists.yaml", "on: [model, live]", "on: [model]", CourseProblems.SubjectNotOffered, "beta/course.yaml", "- checklist: move\n      on: live", "grant" },
+        { "alpha/course.yaml", "  - measure\n", "  - measure\n  - juggle\n", CourseProblems.ObjectiveUnassessed, "alpha/course.yaml", "- juggle", "objective juggle" },
+
+        // Questions.
+        { "alpha/questions.yaml", "  right: back\n", "", CourseProblems.KeyMissing, "alpha/questions.yaml", "- id: silent", "question silent" },
+        { "alpha/questions.yaml", "right: back", "right: [back, wait]", CourseProblems.KeyNotOne, "alpha/questions.yaml", "[back, wait]", "question silent" },
+        { "alpha/questions.yaml", "right: [aa, cc]", "right: []", CourseProblems.KeyMissing, "alpha/questions.yaml", "right: []", "question many" },
+        { "alpha/questions.yaml", "right: [two-step, one-step, three-step]", "right: [two-step, one-step]", CourseProblems.KeyNotOrder, "alpha/questions.yaml", "right: [two-step", "question steps" },
+        { "alpha/questions.yaml", "  right: { value", "  options: [aa, bb]\n  right: { value", CourseProblems.OptionCount, "alpha/questions.yaml", "options: [aa, bb]\n", "question how-long" },
+
+        // Blueprint: the pool of 'near' holds one critical question and two others.
+        { "alpha/course.yaml", "questions: 2", "questions: 4", CourseProblems.BlueprintTotal, "alpha/course.yaml", "id: alpha-quiz", "quiz topic near" },
+        { "alpha/course.yaml", "critical: 1", "critical: 2", CourseProblems.BlueprintCritical, "alpha/course.yaml", "id: alpha-quiz", "quiz topic near" },
+        { "alpha/course.yaml", "questions: 2\n      critical: 1", "questions: 3\n      critical: 0", CourseProblems.BlueprintOther, "alpha/course.yaml", "id: alpha-quiz", "quiz topic near" },
+        { "alpha/course.yaml", "critical: 1", "critical: 3", CourseProblems.NumberRange, "alpha/course.yaml", "critical: 3", "quiz topic near" },
+
+        // Words and structure, per language.
+        { "alpha/es/questions.md", "## how-long\n\nHow long, in cm?\n\n> Reach plus margin.\n", "", CourseProblems.WordsMissing, "alpha/es/questions.md", NoLine, "question how-long" },
+        { "alpha/en/questions.md", "## how-long", "## extra\n\nWhat?\n\n> So.\n\n## how-long", CourseProblems.WordsUnexpected, "alpha/en/questions.md", "## extra", "question extra" },
+        { "alpha/en/questions.md", "- `prod` Touch it with a stick\n", "", CourseProblems.WordsMissing, "alpha/en/questions.md", "- `back`", "question silent" },
+        { "alpha/en/questions.md", "- `wait` Wait\n", "- `wait` Wait\n- `jump` Jump\n", CourseProblems.WordsUnexpected, "alpha/en/questions.md", "`jump`", "question silent" },
+        { "alpha/en/questions.md", "- `wait` Wait\n", "- `wait`\n", CourseProblems.WordsMissing, "alpha/en/questions.md", "`wait`", "question silent" },
+        { "alpha/en/questions.md", "> Silence is not safety.\n", "", CourseProblems.ExplanationMissing, "alpha/en/questions.md", "## silent", "question silent" },
+        { "alpha/en/questions.md", "Which?\n", "", CourseProblems.WordsMissing, "alpha/en/questions.md", "## many", "question many" },
+        { "alpha/en/questions.md", "# Questions\n", "Hello.\n", CourseProblems.WordsLayout, "alpha/en/questions.md", "Hello.", null },
+        { "beta/es/checklists.md", "- `label` Labels the bucket\n", "", CourseProblems.WordsMissing, "beta/es/checklists.md", "- `inspect`", "checklist move" },
+        { "beta/es/checklists.md", "Título:", "Title:", CourseProblems.TitleMissing, "beta/es/checklists.md", "## move", "checklist move" },
+        { "beta/en/checklists.md", "  > Tongs that fail leave a hand inside reach.\n", "", CourseProblems.ReasonMissing, "beta/en/checklists.md", "- `inspect`", "step inspect" },
+        { "beta/en/checklists.md", "- `label` Labels the bucket\n", "- `label` Labels the bucket\n\n  > Why not.\n", CourseProblems.ReasonUnexpected, "beta/en/checklists.md", "- `label`", "step label" },
+        { "alpha/en/course.md", "## Conduct {#conduct}\n\nBe honest.\n", "", CourseProblems.WordsMissing, "alpha/en/course.md", NoLine, "section conduct" },
+        { "alpha/en/course.md", "## Conduct {#conduct}", "## Fees {#fees}\n\nNone.\n\n## Conduct {#conduct}", CourseProblems.WordsUnexpected, "alpha/en/course.md", "{#fees}", "section fees" },
+        { "alpha/en/course.md", "- `far` Being far", "- `far` Being far\n- `away` Away", CourseProblems.WordsUnexpected, "alpha/en/course.md", "`away`", "section topics" },
+        { "alpha/en/course.md", "\n- `measure` Measure", "", CourseProblems.WordsMissing, "alpha/en/course.md", "{#objectives}", "section objectives" },
+        { "alpha/en/course.md", "Knows to stop.", "- Knows to stop.", CourseProblems.WordsLayout, "alpha/en/course.md", "{#shown}", "section shown" },
+        { "alpha/en/course.md", "# The course\n", "", CourseProblems.TitleMissing, "alpha/en/course.md", "", null },
+        { "en/guidance.md", "- `neutral` neutral & comfortable\n", "", CourseProblems.GuidanceWordsMissing, "en/guidance.md", NoLine, null },
+        { "en/guidance.md", "- `neutral`", "- `sideways` sideways\n- `neutral`", CourseProblems.WordsUnexpected, "en/guidance.md", "sideways", null },
+
+        // Modules.
+        { "alpha/en/modules/second.md", "\n## Caution {#caution}\n\nSite rules come first.\n", "", CourseProblems.CautionMissing, "alpha/en/modules/second.md", "# Second", "module second" },
+        { "alpha/en/modules/second.md", "Site rules come first.\n", "", CourseProblems.CautionMissing, "alpha/en/modules/second.md", "{#caution}", "module second" },
+        { "alpha/en/modules/second.md", "Site rules come first.\n", "Site rules come first.\n\n## More\n\nText.\n", CourseProblems.CautionNotLast, "alpha/en/modules/second.md", "{#caution}", "module second" },
+        { "alpha/en/modules/second.md", "Some text.", "Some text.\n\n### Extra {#extra}\n\nText.", CourseProblems.LanguagesDiffer, "alpha/es/modules/second.md", NoLine, "module second" },
+        { "alpha/es/modules/second.md", "Some text.", "Some text. <fact:F-CP-01>", CourseProblems.LanguagesDiffer, "alpha/en/modules/second.md", NoLine, "module second" },
+        { "alpha/en/modules/second.md", "# Second\n", "", CourseProblems.TitleMissing, "alpha/en/modules/second.md", "", "module second" },
+        { "alpha/en/modules/first.md", "second.md#reach", "third.md", CourseProblems.LinkBroken, "alpha/en/modules/first.md", "third.md", "module first" },
+        { "alpha/en/modules/first.md", "second.md#reach", "second.md#nothing", CourseProblems.LinkBroken, "alpha/en/modules/first.md", "#nothing", "module first" },
+        { "alpha/en/modules/first.md", "second.md#reach", "../../es/modules/second.md#reach", CourseProblems.LinkBroken, "alpha/en/modules/first.md", "../../es", "module first" },
+        { "alpha/en/modules/first.md", "second.md#reach", "javascript:alert(1)", CourseProblems.LinkUnsafe, "alpha/en/modules/first.md", "javascript", "module first" },
+        { "alpha/en/modules/first.md", "second.md#reach", "//elsewhere.example/x", CourseProblems.LinkUnsafe, "alpha/en/modules/first.md", "elsewhere", "module first" },
+        { "alpha/en/questions.md", "Which?", "Which? <fact:F-AID-02>", CourseProblems.NoteOutsideModule, "alpha/en/questions.md", "Which?", "question many" },
+
+        // Figures.
+        { "alpha/en/modules/first.md", " \"A stick lies between hand and snake\"", "", CourseProblems.FigureWordsMissing, "alpha/en/modules/first.md", "![", "module first" },
+        { "alpha/figures/stick.svg", "</svg>", "</sv>", CourseProblems.FigureSyntax, "alpha/figures/stick.svg", "</sv>", null },
+        { "alpha/figures/stick.svg", "<svg", "<!DOCTYPE svg [<!ENTITY x \"y\">]>\n<svg", CourseProblems.FigureSyntax, "alpha/figures/stick.svg", "DOCTYPE", null },
+        { "alpha/figures/stick.svg", "<text", "<script>x()</script><text", CourseProblems.FigureUnsafe, "alpha/figures/stick.svg", "<script", null },
+        { "alpha/figures/stick.svg", "<text", "<style>*{}</style><text", CourseProblems.FigureUnsafe, "alpha/figures/stick.svg", "<style", null },
+        { "alpha/figures/stick.svg", "<text", "<foreignObject/><text", CourseProblems.FigureUnsafe, "alpha/figures/stick.svg", "<foreign", null },
+        { "alpha/figures/stick.svg", "<text x=\"1\"", "<text onclick=\"x()\" x=\"1\"", CourseProblems.FigureUnsafe, "alpha/figures/stick.svg", "onclick", null },
+        { "alpha/figures/stick.svg", "<text x=\"1\"", "<text style=\"fill:red\" x=\"1\"", CourseProblems.FigureUnsafe, "alpha/figures/stick.svg", "style", null },
+        { "alpha/figures/stick.svg", "url(#tip)", "url(https://elsewhere.example/a.svg#tip)", CourseProblems.FigureUnsafe, "alpha/figures/stick.svg", "elsewhere", null },
+        { "alpha/figures/stick.svg", "class=\"l thin\"", "class=\"l alarm\"", CourseProblems.FigureUnsafe, "alpha/figures/stick.svg", "alarm", null },
+        { "alpha/figures/stick.svg", "<text", "<image href=\"https://elsewhere.example/a.png\"/><text", CourseProblems.FigureUnsafe, "alpha/figures/stick.svg", "<image", null },
+
+        // Files.
+        { "alpha/en/modules/third.md", "", "# Third\n", CourseProblems.FileUnexpected, "alpha/en/modules/third.md", NoLine, null },
+        { "alpha/en/checklists.md", "", "## x\n", CourseProblems.FileUnexpected, "alpha/en/checklists.md", NoLine, null },
+        { "notes.md", "", "Notes\n", CourseProblems.FileUnexpected, "notes.md", NoLine, null },
+        { "alpha/figures/spare.svg", "", "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\"/>", CourseProblems.FigureUnused, "alpha/figures/spare.svg", NoLine, null },
+
+        // Guidance.
+        { "guidance.yaml", "  superseded-by: stand-off-us-2024", "  superseded-by: stand-off-us-2099", CourseProblems.GuidanceSuccessor, "guidance.yaml", "2099", "guidance stand-off-us-2012" },
+        { "guidance.yaml", "  superseded-by: limb", "  superseded-by: reach", CourseProblems.GuidanceSuccessor, "guidance.yaml", "superseded-by: reach", "guidance old-limb" },
+    };
+
+    [Theory, MemberData(nameof(Findings))]
+    public void One_change_gives_one_finding_in_its_place(string file, string old, string @new, string code, string foundIn, string onLine, string? part)
+    {
+        var (reading, texts) = CourseFixture.ReadWith((file, old, @new));
+
+        var finding = Assert.Single(reading.Problems, problem => problem.Code == code && problem.Place.File == foundIn);
+        Assert.Equal(part, finding.Place.Part);
+        if (onLine.Length > 0) Assert.Equal(LineOf(texts[foundIn], onLine), finding.Place.Line);
+    }
+
+    [Fact]
+    public void Superseded_guidance_names_its_successor_at_every_place()
+    {
+        var (reading, _) = CourseFixture.ReadWith(
+            ("alpha/questions.yaml", "[stand-off-us-2024]", "[stand-off-us-2012]"),
+            ("alpha/en/modules/first.md", "<guidance:stand-off-us-2024>", "<guidance:stand-off-us-2012>"),
+            ("alpha/es/modules/first.md", "<guidance:stand-off-us-2024>", "<guidance:stand-off-us-2012>"));
+
+        var findings = reading.Problems.Where(problem => problem.Code == CourseProblems.GuidanceSuperseded).ToList();
+
+        Assert.Equal(["alpha/en/modules/first.md", "alpha/es/modules/first.md", "alpha/questions.yaml"], findings.Select(problem => problem.Place.File));
+        Assert.All(findings, problem => Assert.Equal(["stand-off-us-2012", "stand-off-us-2024"], problem.Arguments));
+    }
+
+    [Theory, InlineData(300, true), InlineData(301, false)]
+    public void What_was_shown_has_at_most_300_characters(int length, bool isFine)
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/en/course.md", "Knows to stop.", new string('x', length)));
+
+        Assert.Equal(isFine, reading.Problems.Count == 0);
+        if (!isFine) Assert.Equal(CourseProblems.ShownTooLong, Assert.Single(reading.Problems).Code);
+    }
+
+    [Fact]
+    public void Every_missing_file_is_named()
+    {
+        foreach (var path in CourseFixture.Texts().Keys.Where(path => path.EndsWith(".md", StringComparison.Ordinal)))
+        {
+            var texts = CourseFixture.Texts();
+            texts.Remove(path);
+
+            Assert.Contains(CourseReader.Read(new CourseFiles(texts)).Problems, problem => problem.Code == CourseProblems.FileMissing && problem.Place.File == path);
+        }
+    }
+
+    [Fact]
+    public void A_missing_figure_is_found_where_it_is_shown()
+    {
+        var texts = CourseFixture.Texts();
+        texts.Remove("alpha/figures/stick.svg");
+
+        var findings = CourseReader.Read(new CourseFiles(texts)).Problems;
+
+        Assert.Equal(2, findings.Count);
+        Assert.All(findings, problem => Assert.Equal((CourseProblems.FigureMissing, 7), (problem.Code, problem.Place.Line)));
+    }
+
+    [Fact]
+    public void A_figure_stands_alone_in_its_paragraph()
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/en/modules/first.md", "![A stick]", "Look: ![A stick]"));
+
+        Assert.Contains(reading.Problems, problem => problem is { Code: CourseProblems.FigureNotAlone, Place: { File: "alpha/en/modules/first.md", Line: 7 } });
+    }
+
+    [Fact]
+    public void Deep_nesting_is_a_finding_and_no_crash()
+    {
+        var (reading, _) = CourseFixture.ReadWith(
+            ("alpha/en/modules/second.md", "Some text.", new string('>', 5_000)),
+            ("beta/questions.yaml", "", new string('[', 5_000)));
+
+        Assert.Contains(reading.Problems, problem => problem is { Code: CourseProblems.MarkdownTooDeep, Place.File: "alpha/en/modules/second.md" });
+        Assert.Contains(reading.Problems, problem => problem is { Code: CourseProblems.YamlFeature, Place.File: "beta/questions.yaml" });
+    }
+
+    [Fact]
+    public void A_file_that_is_too_large_or_no_text_is_a_finding()
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllBytes(Path.Combine(folder.Path, "facts.yaml"), [0xFF, 0xFE, 0xFD]);
+        File.WriteAllText(Path.Combine(folder.Path, "guidance.yaml"), new string('#', CourseFiles.MaxFileLength + 1));
+
+        var files = CourseFiles.FromFolder(folder.Path);
+
+        Assert.Equal([CourseProblems.FileNotText, CourseProblems.FileTooLarge], files.Problems.Select(problem => problem.Code));
+    }
+
+    [Fact]
+    public void A_folder_on_disk_is_read_like_its_texts()
+    {
+        using var folder = new TemporaryFolder();
+        foreach (var (path, text) in CourseFixture.Texts())
+        {
+            var full = Path.Combine(folder.Path, path);
+            Directory.CreateDirectory(Path.GetDirectoryName(full) ?? "");
+            File.WriteAllText(full, text);
+        }
+
+        File.WriteAllText(Path.Combine(folder.Path, "alpha", "course.yaml~"), "an editor's own copy");
+
+        Assert.Equal(CourseFixture.Read().Courses.Select(course => course.Hash), CourseReader.Read(CourseFiles.FromFolder(folder.Path)).Courses.Select(course => course.Hash));
+    }
+
+    [Fact]
+    public void No_change_of_one_character_makes_the_reader_throw()
+    {
+        // Robustness, not meaning: whatever a slip of the keyboard leaves behind is a course or a finding.
+        CsCheck.Check.Sample(
+            CsCheck.Gen.Select(CsCheck.Gen.Int[0, 1_000_000], CsCheck.Gen.Int[0, 1_000_000], CsCheck.Gen.Char["\0{}[]:-#`><\"\nx&*!|"]),
+            (which, where, letter) =>
+            {
+                var texts = CourseFixture.Texts();
+                var path = texts.Keys.Order(StringComparer.Ordinal).ElementAt(which % texts.Count);
+                var text = texts[path];
+                texts[path] = text[..(where % text.Length)] + letter + text[(where % text.Length + 1)..];
+                Assert.NotNull(CourseReader.Read(new CourseFiles(texts)));
+            },
+            iter: 100);
+    }
+
+    [Fact]
+    public void No_slip_in_yaml_makes_the_reader_throw() => CsCheck.Check.Sample(
+        CsCheck.Gen.Select(CsCheck.Gen.Int[0, 1_000_000], CsCheck.Gen.String[CsCheck.Gen.Char["\0{}[]:-#`><\"'\n\tx&*!|%@,? "], 0, 4], CsCheck.Gen.Int[0, 3]),
+        (where, typed, gone) =>
+        {
+            var facts = CourseFixture.Texts()["facts.yaml"];
+            var at = where % facts.Length;
+            var changed = facts[..at] + typed + facts[Math.Min(facts.Length, at + gone)..];
+            Assert.NotNull(CourseReader.Read(new CourseFiles([new("facts.yaml", changed), new("guidance.yaml", "[]")])));
+        },
+        iter: 3_000);
+
+    private static int LineOf(string text, string marker)
+    {
+        var at = text.IndexOf(marker, StringComparison.Ordinal);
+        Assert.True(at >= 0, marker);
+        return text[..at].Count(c => c == '\n') + 1;
+    }
+
+    private sealed class TemporaryFolder : IDisposable
+    {
+        public string Path { get; } = Directory.CreateTempSubdirectory("courses-").FullName;
+
+        public void Dispose() => Directory.Delete(Path, recursive: true);
+    }
+}
