@@ -37,6 +37,13 @@ public sealed class GuidanceSetTests
         Assert.True((decimal)centimetres == Lengths.InCentimetres(Assert.IsType<GuidanceValue.Quantity>(entry.Value)), row);
     }
 
+    [Fact]
+    public void An_entry_ends_the_day_before_its_successor_begins()
+    {
+        Assert.Equal(["stand-off-2022"], Set.AllInForce("stand-off", "US", "any", new(2023, 12, 31)).Select(entry => entry.Id));
+        Assert.Equal(["stand-off-2024"], Set.AllInForce("stand-off", "US", "any", new(2024, 1, 1)).Select(entry => entry.Id));
+    }
+
     [Theory]
     [InlineData("CV-20 US pit viper", "pressure-bandage", "US", "pit-viper", "not-recommended")]
     [InlineData("CV-20 US coral", "pressure-bandage", "US", "coral", "consider")]
