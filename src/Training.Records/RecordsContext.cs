@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Training.Courses;
 
 namespace Training.Records;
@@ -91,14 +92,14 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
-        CountVersions();
+        PrepareToSave();
         return base.SaveChanges(acceptAllChangesOnSuccess);
     }
 
     /// <inheritdoc/>
     public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
-        CountVersions();
+        PrepareToSave();
         return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
     }
 
@@ -121,9 +122,22 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
             reference.DeleteBehavior = DeleteBehavior.Restrict;
     }
 
-    private void CountVersions()
+    private void PrepareToSave()
     {
-        foreach (var entry in ChangeTracker.Entries<IVersioned>().Where(entry => entry.State == EntityState.Modified))
-            entry.Entity.Version++;
+        foreach (var entry in ChangeTracker.Entries().Where(entry => entry.State is EntityState.Added or EntityState.Modified))
+        {
+            if (entry is { State: EntityState.Modified, Entity: IVersioned versioned }) versioned.Version++;
+            RequireLengths(entry);
+        }
+    }
+
+    // SQLite keeps any length, the other engines do not: refused here, the three stay alike.
+    private static void RequireLengths(EntityEntry entry)
+    {
+        foreach (var property in entry.Properties)
+        {
+            if (property.CurrentValue is string text && text.Length > property.Metadata.GetMaxLength())
+                throw new ArgumentException($"{entry.Metadata.ClrType.Name}.{property.Metadata.Name} is longer than its column.", nameof(entry));
+        }
     }
 }

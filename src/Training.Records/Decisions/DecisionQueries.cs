@@ -45,15 +45,18 @@ public static class DecisionQueries
         records.HeldCertificationsAsync([personId], cancellation);
 
     /// <summary>Everything that anybody holds or held, read in batches of 200 people, so that the size of the programme does not matter.</summary>
-    public static async IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(
-        this RecordsContext records, [EnumeratorCancellation] CancellationToken cancellation)
+    public static IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(this RecordsContext records, CancellationToken cancellation) =>
+        records.AllHeldCertificationsAsync(PersonsABatch, cancellation);
+
+    internal static async IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(
+        this RecordsContext records, int batch, [EnumeratorCancellation] CancellationToken cancellation)
     {
         Guid? last = null;
         while (true)
         {
             var persons = await records.Persons.Where(person => last == null || person.Id > last)
                 .Where(person => records.Periods.Any(period => period.PersonId == person.Id))
-                .OrderBy(person => person.Id).Select(person => person.Id).Take(PersonsABatch).ToListAsync(cancellation);
+                .OrderBy(person => person.Id).Select(person => person.Id).Take(batch).ToListAsync(cancellation);
             if (persons.Count == 0) yield break;
             foreach (var held in await records.HeldCertificationsAsync(persons, cancellation)) yield return held;
             last = persons[^1];

@@ -51,10 +51,10 @@ public sealed class DecisionRecord
     public required DateTimeOffset KeptAt { get; init; }
 
     /// <summary>What it rests on, in the order of the requirements.</summary>
-    public IReadOnlyList<DecisionEvidenceRecord> Evidence { get; init; } = [];
+    public IList<DecisionEvidenceRecord> Evidence { get; init; } = [];
 
     /// <summary>Exceptions from the separation of hats that it relied on.</summary>
-    public IReadOnlyList<DecisionExceptionRecord> Exceptions { get; init; } = [];
+    public IList<DecisionExceptionRecord> Exceptions { get; init; } = [];
 }
 
 internal sealed class DecisionRecordConfiguration : IEntityTypeConfiguration<DecisionRecord>

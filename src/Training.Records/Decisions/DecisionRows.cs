@@ -25,7 +25,7 @@ internal static class DecisionRows
         LeadId = made.Decider is Decider.Lead lead ? lead.PersonId : null,
         Reasons = Reasons(made.Decision),
         KeptAt = now,
-        Evidence = evidence,
+        Evidence = [.. evidence],
         Exceptions = made.Decision is Decision.Granted { Exceptions: var exceptions }
             ? [.. exceptions.Select(exception => new DecisionExceptionRecord
             {

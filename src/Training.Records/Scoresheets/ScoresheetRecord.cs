@@ -68,7 +68,7 @@ public sealed class ScoresheetRecord
     public required DateTimeOffset KeptAt { get; init; }
 
     /// <summary>One a step, in the checklist's order.</summary>
-    public IReadOnlyList<StepObservationRecord> Observations { get; init; } = [];
+    public IList<StepObservationRecord> Observations { get; init; } = [];
 
     /// <summary>What a live sheet has besides; null on a model.</summary>
     public LiveConditionsRecord? Live { get; init; }

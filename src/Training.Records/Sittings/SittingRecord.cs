@@ -46,10 +46,10 @@ public sealed class SittingRecord
     public required DateTimeOffset KeptAt { get; init; }
 
     /// <summary>What was shown, in order.</summary>
-    public IReadOnlyList<DrawnQuestionRecord> Questions { get; init; } = [];
+    public IList<DrawnQuestionRecord> Questions { get; init; } = [];
 
     /// <summary>What was answered.</summary>
-    public IReadOnlyList<AnswerRecord> Answers { get; init; } = [];
+    public IList<AnswerRecord> Answers { get; init; } = [];
 }
 
 internal sealed class SittingRecordConfiguration : IEntityTypeConfiguration<SittingRecord>

@@ -35,10 +35,10 @@ public sealed class SittingResultRecord
     public required DateTimeOffset GradedAt { get; init; }
 
     /// <summary>Points by topic, in blueprint order.</summary>
-    public IReadOnlyList<TopicResultRecord> Topics { get; init; } = [];
+    public IList<TopicResultRecord> Topics { get; init; } = [];
 
     /// <summary>Marks by question, in the order shown.</summary>
-    public IReadOnlyList<QuestionResultRecord> Questions { get; init; } = [];
+    public IList<QuestionResultRecord> Questions { get; init; } = [];
 }
 
 internal sealed class SittingResultRecordConfiguration : IEntityTypeConfiguration<SittingResultRecord>
