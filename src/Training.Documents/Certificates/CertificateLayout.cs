@@ -78,14 +78,14 @@ internal sealed class CertificateLayout(CertificatePage page, Canvas canvas, dou
         new Piece.Stack(
             1,
             Paragraph(PdfBlockLevelElementTag.Paragraph, _words.Lead, Lead, 14),
-            Paragraph(PdfBlockLevelElementTag.Heading2, page.WorkerName, Name, 44),
+            Paragraph(PdfBlockLevelElementTag.Heading2, page.WorkerName, Name, 42),
             Paragraph(PdfBlockLevelElementTag.Paragraph, _words.TraineeNumber, Value, 13)),
         new Piece.Stack(
             1.5,
             Paragraph(PdfBlockLevelElementTag.Paragraph, _words.Met, Lead, 14),
-            Paragraph(PdfBlockLevelElementTag.Heading2, page.SchemeTitle, Scheme, 42),
+            Paragraph(PdfBlockLevelElementTag.Heading2, page.SchemeTitle, Scheme, 38),
             Paragraph(PdfBlockLevelElementTag.Paragraph, _words.Rules, Label, 11)),
-        Labelled(_words.ScopeLabel, MainWidth, canvas.Fit(page.ShownText, Body, MainWidth, 54)),
+        Labelled(_words.ScopeLabel, MainWidth, canvas.Fit(page.ShownText, Body, MainWidth, 50)),
         Facts(),
         Paragraph(PdfBlockLevelElementTag.Paragraph, _words.Limits, Limit, 38));
 
@@ -118,7 +118,7 @@ internal sealed class CertificateLayout(CertificatePage page, Canvas canvas, dou
                 PdfBlockLevelElementTag.Paragraph,
                 canvas.Fit(_words.SerialLabel, Label, SideWidth, 11),
                 canvas.Fit(_words.Serial, Serial, SideWidth, 20),
-                canvas.Fit(_words.Revision, Note, SideWidth, 20))),
+                canvas.Fit(_words.Revision, Note, SideWidth, 12))),
         new Piece.Stack(
             0,
             Code(),
@@ -143,7 +143,7 @@ internal sealed class CertificateLayout(CertificatePage page, Canvas canvas, dou
             canvas.Fit(_words.CautionLabel, Limit, Width, 13),
             canvas.Fit(_words.Caution, Small, Width, 34)),
         new Piece.Rule(Width, Ink, 1.4),
-        Paragraph(PdfBlockLevelElementTag.Paragraph, _words.Property, Note, Width, 22));
+        Paragraph(PdfBlockLevelElementTag.Paragraph, _words.Property, Note, Width, 20));
 
     private Piece.Text Labelled(string label, double width, params ReadOnlySpan<FittedText> values) =>
         new(PdfBlockLevelElementTag.Paragraph, [canvas.Fit(label, Label, width, 11), .. values]);

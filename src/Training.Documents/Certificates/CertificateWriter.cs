@@ -41,7 +41,7 @@ public static class CertificateWriter
 
         using (var graphics = XGraphics.FromPdfPage(sheet))
         {
-            new CertificateLayout(page, new(graphics, tags, fonts), sheet.Width.Point, sheet.Height.Point).Draw();
+            new CertificateLayout(page, new(graphics, tags, fonts, sheet.Height.Point), sheet.Width.Point, sheet.Height.Point).Draw();
         }
 
         using var bytes = new MemoryStream();

@@ -1,47 +1,52 @@
-using PdfSharp.Drawing;
-
 namespace Training.Documents.Certificates;
 
 /// <summary>A text broken into lines at the greatest size at which it fits its place.</summary>
 /// <param name="Lines">Each no wider than the place. A line that ended at a space keeps it, so that extracted words stay apart.</param>
-/// <param name="Font">Face and size found.</param>
-/// <param name="Colour">Of the letters.</param>
-internal sealed record FittedText(IReadOnlyList<string> Lines, XFont Font, XColor Colour)
+/// <param name="Style">Face and colour.</param>
+/// <param name="Size">The size found, points.</param>
+internal sealed record FittedText(IReadOnlyList<string> Lines, TextStyle Style, double Size)
 {
     private const double Step = 0.25;
 
-    public double LineHeight => Font.Size * CertificateLook.Leading;
+    public double LineHeight => Size * CertificateLook.Leading;
 
     public double Height => Lines.Count * LineHeight;
 
-    /// <summary>Shrinks, then wraps, then breaks words, in this order: a whole word in smaller type reads better than a broken one.</summary>
+    // What an operator's unusually wide face may shrink to before the page gives up; nobody's real name comes near.
+    private const double LastResort = 2;
+
+    /// <summary>The greatest size at which whole words fit; only below the style's least size are words broken, then shrunk further.</summary>
+    /// <param name="text">What is to be set.</param>
+    /// <param name="style">How.</param>
+    /// <param name="ruler">Width of a piece of text at size 1; widths grow with the size alone, so one measure serves all sizes.</param>
+    /// <param name="width">Of the place.</param>
+    /// <param name="height">Of the place.</param>
     /// <exception cref="InvalidOperationException">It does not fit even so: the greatest lengths of the page are wrong.</exception>
-    public static FittedText Fit(string text, TextStyle style, Func<TextStyle, double, XFont> fonts, XGraphics measure, double width, double height)
+    public static FittedText Fit(string text, TextStyle style, Func<string, double> ruler, double width, double height)
     {
-        foreach (var breaksWords in (ReadOnlySpan<bool>)[false, true])
+        foreach (var (breaksWords, least) in (ReadOnlySpan<(bool, double)>)[(false, style.LeastSize), (true, Math.Min(style.LeastSize, LastResort))])
         {
-            for (var size = style.Size; size >= style.LeastSize; size -= Step)
+            for (var size = style.Size; size >= least; size -= Step)
             {
-                var font = fonts(style, size);
-                var lines = Wrap(text, width, breaksWords, part => measure.MeasureString(part, font).Width);
-                var fitted = new FittedText(lines ?? [], font, style.Colour);
-                if (lines is null || fitted.Height > height) continue;
-                return style.IsBalanced && lines.Count > 1 ? fitted.Balance(text, width, breaksWords, measure) : fitted;
+                var lines = Wrap(text, width / size, breaksWords, ruler);
+                if (lines is null || lines.Count * size * CertificateLook.Leading > height) continue;
+                if (style.IsBalanced) lines = Balance(lines, text, width / size, breaksWords, ruler);
+                return new(lines, style, size);
             }
         }
 
         throw new InvalidOperationException($"A text of {text.Length} characters does not fit {width:0} by {height:0} points.");
     }
 
-    // The narrowest place that needs no further line.
-    private FittedText Balance(string text, double width, bool breaksWords, XGraphics measure)
+    // In the narrowest place that needs no further line.
+    private static IReadOnlyList<string> Balance(IReadOnlyList<string> lines, string text, double width, bool breaksWords, Func<string, double> ruler)
     {
-        var best = this;
-        for (var narrower = width - 4; narrower > 0; narrower -= 4)
+        var best = lines;
+        for (var part = 0.99; lines.Count > 1 && part > 0.5; part -= 0.01)
         {
-            var lines = Wrap(text, narrower, breaksWords, part => measure.MeasureString(part, Font).Width);
-            if (lines is null || lines.Count > Lines.Count) break;
-            best = this with { Lines = lines };
+            var narrower = Wrap(text, width * part, breaksWords, ruler);
+            if (narrower is null || narrower.Count > lines.Count) break;
+            best = narrower;
         }
 
         return best;

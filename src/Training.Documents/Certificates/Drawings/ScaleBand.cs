@@ -28,12 +28,13 @@ internal static class ScaleBand
         var rows = (int)Math.Ceiling(box.Height / (width * Slenderness * Rise)) + 1;
         var state = graphics.Save();
         graphics.IntersectClip(box);
-        // From the tail upwards: each row lies over the one behind it.
-        for (var row = rows; row >= 0; row--) DrawRow(graphics, box, row, width);
+        // From the tail upwards: each row lies over the one behind it. A saddle that the box would cut is left out.
+        var lastSaddle = rows / SaddleRows * SaddleRows;
+        for (var row = rows; row >= 0; row--) DrawRow(graphics, box, row, width, hasSaddle: row < lastSaddle);
         graphics.Restore(state);
     }
 
-    private static void DrawRow(XGraphics graphics, XRect box, int row, double width)
+    private static void DrawRow(XGraphics graphics, XRect box, int row, double width, bool hasSaddle)
     {
         var height = width * Slenderness;
         var top = box.Y + ((row - 1) * height * Rise);
@@ -41,7 +42,7 @@ internal static class ScaleBand
         for (var column = 0; column <= Columns; column++)
         {
             var x = box.X + ((column + (row % 2 == 0 ? 0.5 : 0)) * width);
-            AddScale(IsSaddle(row, (x - box.X - (box.Width / 2)) / width) ? saddle : plain, x, top, width * 0.5, height);
+            AddScale(hasSaddle && IsSaddle(row, (x - box.X - (box.Width / 2)) / width) ? saddle : plain, x, top, width * 0.5, height);
             keels.AddLine(x, top + (height * 0.5), x, top + (height * 0.88));
             // Without it the package joins one keel to the next.
             keels.CloseFigure();
