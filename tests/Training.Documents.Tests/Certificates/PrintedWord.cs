@@ -14,11 +14,11 @@ internal sealed record PrintedWord(string Text, double Left, double Top, double 
         return ([.. words], Of(page, "width"), Of(page, "height"));
     }
 
-    /// <summary>Whether letters of the two lie on each other. Boxes hold room above and below the letters, a third each.</summary>
+    /// <summary>Whether letters of the two lie on each other. Boxes hold room above and below the letters, about a quarter each.</summary>
     public bool Covers(PrintedWord other) =>
         Left < other.Right - 0.5 && other.Left < Right - 0.5 && Core.Top < other.Core.Bottom && other.Core.Top < Core.Bottom;
 
-    private (double Top, double Bottom) Core => (Top + ((Bottom - Top) * 0.33), Bottom - ((Bottom - Top) * 0.33));
+    private (double Top, double Bottom) Core => (Top + ((Bottom - Top) * 0.25), Bottom - ((Bottom - Top) * 0.25));
 
     private static double Of(XElement element, string attribute) => double.Parse(element.Attribute(attribute)!.Value, CultureInfo.InvariantCulture);
 }
