@@ -1,5 +1,6 @@
 using System.Data.Common;
 using System.Globalization;
+using Microsoft.AspNetCore.Connections;
 using Microsoft.EntityFrameworkCore;
 using Training.Courses;
 using Training.Records;
@@ -24,11 +25,22 @@ public static class ServeCommand
             if (problems.Count == 0) await OpenRecordsAsync(app, options, problems);
         }
 
+        if (problems.Count == 0) await ServeAsync(app, problems);
         foreach (var problem in problems) await Console.Error.WriteLineAsync(ProblemText.Line(problem, CultureInfo.CurrentUICulture));
-        if (problems.Count > 0) return 1;
+        return problems.Count == 0 ? 0 : 1;
+    }
+
+    private static async Task ServeAsync(WebApplication app, List<Problem> problems)
+    {
         Site.Use(app);
-        await app.RunAsync();
-        return 0;
+        try
+        {
+            await app.RunAsync();
+        }
+        catch (IOException e) when (e.InnerException is AddressInUseException)
+        {
+            problems.Add(new(SettingsProblems.AddressInUse, Place.Of("Urls"), e.Message.TrimEnd('.')));
+        }
     }
 
     private static async Task OpenRecordsAsync(WebApplication app, TrainingOptions options, List<Problem> problems)
@@ -41,7 +53,7 @@ public static class ServeCommand
         }
         catch (Exception e) when (e is DbException or IOException or UnauthorizedAccessException)
         {
-            var said = e.GetBaseException().Message.ReplaceLineEndings(" ");
+            var said = e.GetBaseException().Message.ReplaceLineEndings(" ").TrimEnd('.');
             problems.Add(new(SettingsProblems.DatabaseUnreachable, Place.Of("Training:Database"), options.Database.Engine.ToString(), said));
         }
     }

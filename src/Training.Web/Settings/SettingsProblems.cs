@@ -33,6 +33,9 @@ public static class SettingsProblems
     /// <summary>The database does not answer: {0} the engine, {1} what it said.</summary>
     public const string DatabaseUnreachable = "settings.database-unreachable";
 
+    /// <summary>The address to listen on cannot be had: {0} what the machine said.</summary>
+    public const string AddressInUse = "settings.address-in-use";
+
     /// <summary>A folder that is not there: {0} its full path.</summary>
     public const string FolderMissing = "settings.folder-missing";
 }

@@ -33,7 +33,18 @@ public sealed class CourseShelfWatch(
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         using var timer = new PeriodicTimer(Pause, clock);
-        while (await timer.WaitForNextTickAsync(stoppingToken)) await LookAsync(stoppingToken);
+        while (await timer.WaitForNextTickAsync(stoppingToken))
+        {
+            try
+            {
+                await LookAsync(stoppingToken);
+            }
+            catch (Exception e) when (e is not OperationCanceledException)
+            {
+                // The edge of a job: whatever failed, the next look may work, and serving goes on.
+                Log.LookFailed(log, e);
+            }
+        }
     }
 
     /// <summary>Reads the folder where it changed since the last look.</summary>

@@ -27,8 +27,8 @@ public sealed class ProblemTextTests
 
         foreach (var text in new[] { ProblemText.Sentence(problem, English), ProblemText.Mend(problem, English) })
             Assert.EndsWith(".", text, StringComparison.Ordinal);
-        Assert.NotEqual(ProblemText.Sentence(problem, English), ProblemText.Sentence(problem, Spanish));
-        Assert.NotEqual(ProblemText.Mend(problem, English), ProblemText.Mend(problem, Spanish));
+        Assert.False(ProblemText.Sentence(problem, English) == ProblemText.Sentence(problem, Spanish), "The sentence is the same in Spanish.");
+        Assert.False(ProblemText.Mend(problem, English) == ProblemText.Mend(problem, Spanish), "The mend is the same in Spanish.");
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class ProblemTextTests
             StringComparison.Ordinal);
     }
 
-    private static IEnumerable<Assembly> Libraries() => Directory
-        .EnumerateDirectories(House.Repository.Path("src"))
-        .Select(folder => Assembly.Load(System.IO.Path.GetFileName(folder)));
+    private static IEnumerable<Assembly> Libraries() => Directory.EnumerateFiles(AppContext.BaseDirectory, "Training.*.dll")
+        .Where(path => !path.EndsWith("Tests.dll", StringComparison.Ordinal))
+        .Select(path => Assembly.Load(Path.GetFileNameWithoutExtension(path)));
 }

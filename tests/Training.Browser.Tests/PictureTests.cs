@@ -1,0 +1,42 @@
+using Microsoft.Playwright;
+
+namespace Training.Browser.Tests;
+
+/// <summary>Takes a picture of every page for somebody to look at; into the folder that TEST_PICTURES names, else a temporary one.</summary>
+public sealed class PictureTests(Chromium chromium)
+{
+    private static readonly string Folder =
+        Environment.GetEnvironmentVariable("TEST_PICTURES") ?? Path.Combine(Path.GetTempPath(), "training-pictures");
+
+    [Theory]
+    [InlineData(390, ColorScheme.Light)]
+    [InlineData(390, ColorScheme.Dark)]
+    [InlineData(1280, ColorScheme.Light)]
+    [InlineData(1280, ColorScheme.Dark)]
+    public async Task Every_page_can_be_looked_at(int width, ColorScheme colours)
+    {
+        var page = await chromium.OpenAsync(width, colours);
+        foreach (var path in chromium.Pages)
+        {
+            await page.GotoAsync(path);
+            await page.ScreenshotAsync(new() { Path = Named(path, $"{width}-{colours}.png"), FullPage = true });
+
+            Assert.True(new FileInfo(Named(path, $"{width}-{colours}.png")).Length > 5_000);
+        }
+    }
+
+    [Fact]
+    public async Task Every_page_can_be_printed()
+    {
+        var page = await chromium.OpenAsync(width: 1280);
+        foreach (var path in chromium.Pages.Where(path => path.StartsWith("/en", StringComparison.Ordinal)))
+        {
+            await page.GotoAsync(path);
+            await page.PdfAsync(new() { Path = Named(path, "print.pdf"), Format = "Letter" });
+
+            Assert.True(new FileInfo(Named(path, "print.pdf")).Length > 5_000);
+        }
+    }
+
+    private static string Named(string path, string ending) => Path.Combine(Folder, $"{path.Trim('/').Replace('/', '-')}-{ending}");
+}

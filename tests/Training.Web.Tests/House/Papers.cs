@@ -1,0 +1,41 @@
+using System.Security.Cryptography;
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+
+namespace Training.Web.Tests.House;
+
+/// <summary>Puts invented papers into the records of a running site; each call makes a person of its own.</summary>
+internal static class Papers
+{
+    public static Serial ASerial() => Serial.Draw(RandomNumberGenerator.GetInt32);
+
+    /// <summary>One period of one certification, with the paper of its decision.</summary>
+    public static async Task<(Serial Serial, Guid PersonId, Guid DecisionId)> IssueAsync(
+        this RunningSite site, string schemeId, DateOnly startsOn, DateOnly expiresOn, string name = "Ileana Prado-Whitt", string zone = "America/Denver")
+    {
+        var (serial, personId, decisionId, nameId) = (ASerial(), Guid.CreateVersion7(), Guid.CreateVersion7(), Guid.CreateVersion7());
+        var course = site.Shelf.Find(schemeId)!;
+        await site.RecordAsync(async records =>
+        {
+            records.Add(new Person { Id = personId, Language = Language.English });
+            records.Add(new PersonName { Id = nameId, PersonId = personId, Text = name, StartsOn = startsOn });
+            records.Add(new DecisionRecord
+            {
+                Id = decisionId, PersonId = personId, SchemeId = schemeId, CourseHash = course.Hash, Route = Route.Grant,
+                Outcome = DecisionOutcome.Granted, DecidedOn = startsOn, Zone = zone, LeadId = null, Reasons = "[]", KeptAt = RunningSite.Now,
+            });
+            records.Add(new PeriodRecord
+            {
+                DecisionId = decisionId, PersonId = personId, SchemeId = schemeId, Number = 1, DecidedOn = startsOn, StartsOn = startsOn,
+                ExpiresOn = expiresOn, Validity = course.Scheme.Terms.Validity, Window = course.Scheme.Terms.Window, Grace = course.Scheme.Terms.Grace,
+            });
+            records.Add(new PaperRecord
+            {
+                Id = Guid.CreateVersion7(), DecisionId = decisionId, Revision = 1, Serial = serial.Value, PersonNameId = nameId, IssuedAt = RunningSite.Now,
+            });
+            await records.SaveChangesAsync();
+        });
+        return (serial, personId, decisionId);
+    }
+}

@@ -1,0 +1,23 @@
+using Training.Courses;
+
+namespace Training.Web.Tests.House;
+
+/// <summary>Every public page there is, from the courses being served.</summary>
+internal static class PublicPages
+{
+    public static IReadOnlyList<string> Of(RunningSite site) => [.. LanguageTags.All.SelectMany(language => Of(site, language.Tag()))];
+
+    public static IReadOnlyList<string> Modules(RunningSite site) => [.. Of(site).Where(path => path.Count(c => c == '/') == 4)];
+
+    private static IEnumerable<string> Of(RunningSite site, string tag)
+    {
+        yield return $"/{tag}";
+        yield return $"/{tag}/verify";
+        yield return $"/{tag}/verify/not-a-serial";
+        foreach (var course in site.Shelf.Courses)
+        {
+            yield return $"/{tag}/courses/{course.Id}";
+            foreach (var module in course.Modules) yield return $"/{tag}/courses/{course.Id}/{module.Id}";
+        }
+    }
+}

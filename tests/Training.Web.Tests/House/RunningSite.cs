@@ -1,0 +1,103 @@
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Training.Records;
+using Training.Web.Demo;
+using Training.Web.Shelf;
+
+namespace Training.Web.Tests.House;
+
+/// <summary>The whole site on a real Kestrel and a real database, in folders of its own, on a stopped clock.</summary>
+internal sealed class RunningSite : IDisposable
+{
+    public static readonly DateTimeOffset Now = new(2026, 11, 25, 17, 44, 0, TimeSpan.Zero);
+
+    private readonly string folder;
+    private readonly WebApplicationFactory<Program> factory;
+
+    private RunningSite(string folder, bool isDemo, params IReadOnlyList<KeyValuePair<string, string>> settings)
+    {
+        this.folder = folder;
+        factory = new WebApplicationFactory<Program>().WithWebHostBuilder(builder =>
+        {
+            builder.UseSetting("Training:PublicAddress", "https://training.example.org");
+            builder.UseSetting("Urls", "http://127.0.0.1:0");
+            builder.UseSetting("Training:Provider:Name", "Quillback Field Safety");
+            builder.UseSetting("Training:DataFolder", Path.Combine(folder, "var"));
+            builder.UseSetting("Training:CoursesFolder", CoursesFolder);
+            foreach (var (key, value) in settings) builder.UseSetting(key, value);
+            builder.ConfigureServices(services =>
+            {
+                services.AddSingleton<TimeProvider>(Clock);
+                if (isDemo) services.AddSingleton(new DemoMark(IsOn: true));
+            });
+        });
+        factory.UseKestrel(0);
+        factory.StartServer();
+        Client = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = factory.ClientOptions.BaseAddress };
+    }
+
+    public StoppedClock Clock { get; } = new(Now);
+
+    public HttpClient Client { get; }
+
+    public string CoursesFolder => Path.Combine(folder, "courses");
+
+    /// <summary>A site over a copy of the courses that this project ships.</summary>
+    public static RunningSite Start(bool isDemo = false, params IReadOnlyList<KeyValuePair<string, string>> settings)
+    {
+        var own = Directory.CreateTempSubdirectory("training-web-").FullName;
+        Copy(Repository.Path("courses"), Path.Combine(own, "courses"));
+        return new(own, isDemo, settings);
+    }
+
+    /// <summary>Stops it and starts another over the same folders.</summary>
+    public RunningSite Restart()
+    {
+        Stop();
+        return new(folder, isDemo: false);
+    }
+
+    public Task LookAsync() => factory.Services.GetRequiredService<CourseShelfWatch>().LookAsync(CancellationToken.None);
+
+    public CourseShelf Shelf => factory.Services.GetRequiredService<CourseShelf>();
+
+    public async Task RecordAsync(Func<RecordsContext, Task> write)
+    {
+        await using var records = await factory.Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
+        await write(records);
+    }
+
+    public async Task<(int Status, string Html)> GetAsync(string path, string language = "")
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, path);
+        if (language.Length > 0) request.Headers.Add("Accept-Language", language);
+        using var answer = await Client.SendAsync(request);
+        return ((int)answer.StatusCode, System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync()));
+    }
+
+    public void Dispose()
+    {
+        Stop();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private void Stop()
+    {
+        Client.Dispose();
+        factory.Dispose();
+        // The pool would keep the file open.
+        SqliteConnection.ClearAllPools();
+    }
+
+    private static void Copy(string from, string to)
+    {
+        foreach (var file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
+        {
+            var target = Path.Combine(to, Path.GetRelativePath(from, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+            File.Copy(file, target);
+        }
+    }
+}
