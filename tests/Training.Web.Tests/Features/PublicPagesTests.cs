@@ -74,7 +74,8 @@ public sealed partial class PublicPagesTests(SharedSite shared)
         foreach (var path in PublicPages.Of(site).Where(path => path.Contains("/courses/", StringComparison.Ordinal) || path.Contains("/verify", StringComparison.Ordinal)))
         {
             var (_, html) = await site.GetAsync(path);
-            var caution = html[Math.Max(html.LastIndexOf("id=\"caution\"", StringComparison.Ordinal), html.LastIndexOf("class=\"caution\"", StringComparison.Ordinal))..html.IndexOf("</main>", StringComparison.Ordinal)];
+            var caution = html[Math.Max(html.LastIndexOf("id=\"caution\"", StringComparison.Ordinal), html.LastIndexOf("class=\"caution\"", StringComparison.Ordinal))..html.IndexOf("</main>", StringComparison.Ordinal)]
+                .ReplaceLineEndings(" ");
 
             foreach (var deference in Deferences(path[1..3])) Assert.True(deference.Split('|').Any(word => caution.Contains(word, StringComparison.OrdinalIgnoreCase)), $"{path}: {deference}");
         }

@@ -1,0 +1,48 @@
+using System.Text.Json;
+using Microsoft.Data.Sqlite;
+using Training.Courses;
+
+namespace Training.Web.Demo;
+
+/// <summary>The folder that the demo calls its own: its database, its papers, and a note of the day it was made.</summary>
+/// <remarks>Without the note the folder is somebody else's and is left alone: the demo never touches a database that it did not make.</remarks>
+internal sealed class DemoPlace(string dataFolder)
+{
+    public string Folder { get; } = Path.Combine(Path.GetFullPath(dataFolder), "demo");
+
+    public string Database => Path.Combine(Folder, "training.db");
+
+    public string Papers => Path.Combine(Folder, "papers");
+
+    private string NoteFile => Path.Combine(Folder, "made.json");
+
+    /// <summary>Whether a whole demo of this day lies here.</summary>
+    public bool IsOf(DateOnly today) => ReadNote() is { IsWhole: true } note && note.MadeOn == today;
+
+    /// <summary>Refuses a folder with a database in it and no note.</summary>
+    public void LookForStrangers(ICollection<Problem> problems)
+    {
+        if (File.Exists(Database) && !File.Exists(NoteFile)) problems.Add(new(DemoProblems.NotOurs, Place.Of("Training:DataFolder"), Folder));
+    }
+
+    /// <summary>Empties it for a new demo and says so in the note before anything else is written.</summary>
+    public void Clear(DateOnly today)
+    {
+        Directory.CreateDirectory(Folder);
+        // The pool keeps a deleted file open.
+        SqliteConnection.ClearAllPools();
+        foreach (var file in new[] { Database, $"{Database}-wal", $"{Database}-shm" }) File.Delete(file);
+        if (Directory.Exists(Papers)) Directory.Delete(Papers, recursive: true);
+        Directory.CreateDirectory(Papers);
+        Write(new(today, IsWhole: false));
+    }
+
+    /// <summary>Notes that the demo of this day is whole.</summary>
+    public void Finish(DateOnly today) => Write(new(today, IsWhole: true));
+
+    private void Write(Note note) => File.WriteAllText(NoteFile, JsonSerializer.Serialize(note));
+
+    private Note? ReadNote() => File.Exists(NoteFile) ? JsonSerializer.Deserialize<Note>(File.ReadAllText(NoteFile)) : null;
+
+    private sealed record Note(DateOnly MadeOn, bool IsWhole);
+}

@@ -1,0 +1,232 @@
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+using Training.Scoring;
+using Training.Web.Features.Certificates;
+using Training.Web.Features.Decisions;
+using Training.Web.Features.Scoresheets;
+using Training.Web.Features.Sittings;
+
+namespace Training.Web.Demo;
+
+/// <summary>Replays the invented programme in the order of its days, through the code that real use goes through.</summary>
+/// <param name="data">What happened.</param>
+/// <param name="courses">The shipped courses by id.</param>
+/// <param name="papers">Issues the papers.</param>
+/// <param name="today">The day that the data counts back from.</param>
+internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Course> courses, CertificateIssue papers, DateOnly today)
+{
+    // Late enough in the UTC day to be the same calendar day on every invented site, and after the day's sittings and sheets.
+    private const int DecisionHourUtc = 22;
+
+    private readonly Dictionary<string, DemoSite> sites = data.Sites.ToDictionary(site => site.Site, StringComparer.Ordinal);
+    private readonly Dictionary<string, Guid> ids = new(StringComparer.Ordinal);
+    private readonly ILookup<string, DemoEmployment> employments = data.Employments.ToLookup(row => row.Person, StringComparer.Ordinal);
+
+    /// <summary>Replays everything.</summary>
+    /// <exception cref="InvalidDataException">The code refused a row of the demo data; the message names it.</exception>
+    public async Task RunAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        await KeepPeopleAsync(records, cancellation);
+        await KeepDatedRowsAsync(records, cancellation);
+        foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);
+    }
+
+    private IEnumerable<(DateTimeOffset At, Func<RecordsContext, CancellationToken, Task> Replay)> Happenings() =>
+    [
+        .. data.Sittings.Select(row => (At(row.DaysAgo, row.HourUtc), Step(row, SitAsync))),
+        .. data.Scoresheets.Select(row => (At(row.DaysAgo, row.HourUtc), Step(row, ScoreAsync))),
+        .. data.Decisions.Select(row => (At(row.DaysAgo, DecisionHourUtc), Step(row, DecideAsync))),
+        .. data.Suspensions.Select(row => (At(row.DaysAgo, DecisionHourUtc + 1), Step(row, SuspendAsync))),
+        .. data.Suspensions.Where(row => row.ReinstatedDaysAgo is not null)
+            .Select(row => (At(row.ReinstatedDaysAgo!.Value, DecisionHourUtc + 1), Step(row, ReinstateAsync))), // not null: filtered before
+        .. data.Withdrawals.Select(row => (At(row.DaysAgo, DecisionHourUtc + 1), Step(row, WithdrawAsync))),
+    ];
+
+    private static Func<RecordsContext, CancellationToken, Task> Step<T>(T row, Func<RecordsContext, T, CancellationToken, Task> replay) =>
+        (records, cancellation) => replay(records, row, cancellation);
+
+    private async Task KeepPeopleAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        records.AddRange(data.Employers.Select(row => new Employer { Id = NewId(row.Employer), Name = row.Name }));
+        records.AddRange(data.Sites.Select(row => new Records.Site
+        {
+            Id = NewId(row.Site), EmployerId = ids[row.Employer], Name = row.Name, Zone = row.Zone, Region = row.Region,
+        }));
+        records.AddRange(data.Employments.Select(row => (row.Site, row.Crew)).Distinct().Select(crew => new Crew
+        {
+            Id = NewId($"{crew.Site}/{crew.Crew}"), SiteId = ids[crew.Site], Name = crew.Crew,
+        }));
+        foreach (var row in data.People)
+        {
+            records.Add(new Person { Id = NewId(row.Person), Language = LanguageOf(row.Language) });
+            records.Add(new PersonName
+            {
+                Id = Guid.CreateVersion7(), PersonId = ids[row.Person], Text = $"{row.GivenName} {row.FamilyName}", StartsOn = DateOnly.MinValue,
+            });
+        }
+
+        foreach (var row in data.Classes)
+        {
+            records.Add(new ClassRecord
+            {
+                Id = NewId(row.Class), SiteId = ids[row.Site], HeldOn = Day(row.DaysAgo), CourseId = row.Course, Capacity = row.Seats,
+            });
+            records.Add(new ClassTeaching { ClassId = ids[row.Class], InstructorId = ids[row.TaughtBy] });
+        }
+
+        records.AddRange(data.Attendance.Select(row => new ClassAttendance { ClassId = ids[row.Class], PersonId = ids[row.Person] }));
+        await records.SaveChangesAsync(cancellation);
+        records.ChangeTracker.Clear();
+    }
+
+    private async Task KeepDatedRowsAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        foreach (var row in data.Appointments)
+        {
+            Require(row.Person, await records.KeepAsync(
+                new Appointment
+                {
+                    Id = Guid.CreateVersion7(),
+                    PersonId = ids[row.Person],
+                    StartsOn = Day(row.FromDaysAgo),
+                    Role = row.Role == "lead" ? AppointedRole.ProgrammeLead : AppointedRole.Instructor,
+                    Languages = LanguageTags.All,
+                },
+                cancellation));
+        }
+
+        foreach (var row in data.Employments)
+        {
+            var (person, startsOn) = (ids[row.Person], Day(row.FromDaysAgo));
+            DateOnly? endsOn = row.UntilDaysAgo is { } ago ? Day(ago) : null;
+            Require(row.Person, await records.KeepAsync(
+                new Employment { Id = Guid.CreateVersion7(), PersonId = person, StartsOn = startsOn, EndsOn = endsOn, EmployerId = ids[row.Employer] }, cancellation));
+            Require(row.Person, await records.KeepAsync(
+                new Badge { Id = Guid.CreateVersion7(), PersonId = person, StartsOn = startsOn, EndsOn = endsOn, EmployerId = ids[row.Employer], Number = row.Badge },
+                cancellation));
+            Require(row.Person, await records.KeepAsync(
+                new SiteAssignment { Id = Guid.CreateVersion7(), PersonId = person, StartsOn = startsOn, EndsOn = endsOn, SiteId = ids[row.Site] }, cancellation));
+            Require(row.Person, await records.KeepAsync(
+                new CrewAssignment { Id = Guid.CreateVersion7(), PersonId = person, StartsOn = startsOn, EndsOn = endsOn, CrewId = ids[$"{row.Site}/{row.Crew}"] },
+                cancellation));
+        }
+    }
+
+    private async Task SitAsync(RecordsContext records, DemoSitting row, CancellationToken cancellation)
+    {
+        var course = courses[row.Course];
+        var startedAt = At(row.DaysAgo, row.HourUtc);
+        var draw = QuizDraw.From(course, row.Seed);
+        var answers = AnswerModel.Answer(course, draw, row, startedAt);
+        var sitting = new Sitting(NewId(row.Sitting), ids[row.Person], draw, startedAt, answers.Max(answer => answer.SavedAt).AddMinutes(1), answers);
+        var problems = new List<Problem>();
+        await records.SubmitAsync(course, sitting, ZoneOf(row.Person), sitting.SubmittedAt, problems, cancellation);
+        Require(row.Sitting, problems);
+    }
+
+    private async Task ScoreAsync(RecordsContext records, DemoScoresheet row, CancellationToken cancellation)
+    {
+        var course = courses["handler"];
+        var sheet = Sheet(course, row);
+        var problems = new List<Problem>();
+        await records.SubmitAsync(course, sheet, ZoneOf(row.Candidate), sheet.SignedAt, problems, cancellation);
+        Require(row.Sheet, problems);
+        if (row.SeparationReason.Split('|') is [var lead, var reason])
+        {
+            Require(row.Sheet, await records.KeepSeparationReasonAsync(
+                sheet.Id, ids[lead], reason, Day(row.DaysAgo), sheet.SignedAt.AddHours(1), cancellation));
+        }
+    }
+
+    private Scoresheet Sheet(Course course, DemoScoresheet row)
+    {
+        var checklist = course.Checklists[0];
+        var signedAt = At(row.DaysAgo, row.HourUtc);
+        var subject = row.Subject == "live" ? Subject.Live : Subject.Model;
+        var live = subject == Subject.Model ? null : new LiveConditions(
+            row.Permit, Day(row.DaysAgo + (row.BitePlanAgeDays ?? 0)), signedAt.AddMinutes(-90), ids[row.Watcher], LastModelSheet(row));
+        return new(
+            NewId(row.Sheet), ids[row.Class], ids[row.Candidate], ids[row.Instructor], course.Hash, checklist.Id, checklist.Version, subject, row.Try,
+            [.. checklist.Steps.Zip(row.Marks, (step, mark) => new StepObservation(step.Id, ObservationOf(mark, row)))],
+            row.StoppedAtStep.Length > 0 ? row.StoppedAtStep : null,
+            live, LanguageOf(data.People.First(person => person.Person == row.Candidate).Language), IdentityConfirmed: true, signedAt, Remarks: "");
+    }
+
+    private Guid LastModelSheet(DemoScoresheet live) => ids[data.Scoresheets
+        .Last(row => row.Candidate == live.Candidate && row.Subject == "model" && row.DaysAgo >= live.DaysAgo && ids.ContainsKey(row.Sheet)).Sheet];
+
+    private static Observation ObservationOf(char mark, DemoScoresheet row) => mark switch
+    {
+        'd' => Observation.Done,
+        'p' => Observation.DoneAfterPrompt,
+        'n' => Observation.NotDone,
+        '-' => Observation.NotObserved,
+        _ => throw new InvalidDataException($"scoresheets.csv, {row.Sheet}: mark '{mark}'"),
+    };
+
+    private async Task DecideAsync(RecordsContext records, DemoDecision row, CancellationToken cancellation)
+    {
+        var (course, person, decidedOn) = (courses[row.Scheme], ids[row.Person], Day(row.DaysAgo));
+        Decider decider = row.DecidedBy == "rule" ? new Decider.Rule() : new Decider.Lead(ids[row.DecidedBy]);
+        var before = (await records.HeldCertificationsAsync(person, cancellation)).FirstOrDefault(held => held.SchemeId == row.Scheme);
+        var problems = new List<Problem>();
+        var now = At(row.DaysAgo, DecisionHourUtc);
+        var made = await records.DecideAsync(Guid.CreateVersion7(now), person, course, decider, decidedOn, ZoneOf(row.Person), now, problems, cancellation);
+        if (made?.Decision is Decision.Granted granted)
+        {
+            var countedFrom = granted.Route == Certification.Route.Renewal && before is not null && before.Periods[^1].ExpiresOn > decidedOn
+                ? before.Periods[^1].ExpiresOn
+                : decidedOn;
+            await papers.IssueAsync(records, made, course, countedFrom, now, problems, cancellation);
+        }
+
+        Require($"{row.Person}, {row.Scheme}", problems);
+    }
+
+    private async Task SuspendAsync(RecordsContext records, DemoSuspension row, CancellationToken cancellation)
+    {
+        var suspension = new Suspension(Day(row.DaysAgo), ids[row.By], row.Reason, Day(row.DaysAgo).AddDays(row.DeadlineAfterDays), null);
+        Require(row.Person, await records.SuspendAsync(
+            Guid.CreateVersion7(), ids[row.Person], row.Scheme, suspension, At(row.DaysAgo, DecisionHourUtc + 1), cancellation));
+    }
+
+    private async Task ReinstateAsync(RecordsContext records, DemoSuspension row, CancellationToken cancellation)
+    {
+        var ago = row.ReinstatedDaysAgo ?? throw new InvalidOperationException("Only reinstated rows come here.");
+        var reinstatement = new Reinstatement(Day(ago), ids[row.ReinstatedBy], row.ReinstatementReason);
+        Require(row.Person, await records.ReinstateAsync(ids[row.Person], row.Scheme, reinstatement, At(ago, DecisionHourUtc + 1), cancellation));
+    }
+
+    private async Task WithdrawAsync(RecordsContext records, DemoWithdrawal row, CancellationToken cancellation)
+    {
+        var withdrawal = new Withdrawal(Day(row.DaysAgo), ids[row.ProposedBy], ids[row.ConfirmedBy], row.Reason);
+        Require(row.Person, await records.WithdrawAsync(
+            Guid.CreateVersion7(), ids[row.Person], row.Scheme, withdrawal, At(row.DaysAgo, DecisionHourUtc + 1), cancellation));
+    }
+
+    private DateOnly Day(int daysAgo) => today.AddDays(-daysAgo);
+
+    private DateTimeOffset At(int daysAgo, int hourUtc) => new(Day(daysAgo), new TimeOnly(hourUtc, 0), TimeSpan.Zero);
+
+    private string ZoneOf(string person) => employments[person].FirstOrDefault() is { } row ? sites[row.Site].Zone : data.Provider.Zone;
+
+    private static Language LanguageOf(string tag) => LanguageTags.Find(tag) ?? throw new InvalidDataException($"Language '{tag}' in the demo data.");
+
+    private Guid NewId(string row) => ids[row] = Guid.CreateVersion7();
+
+    private static void Require(string row, Kept kept)
+    {
+        if (kept is Kept.Refused refused) Require(row, refused.Problems);
+        if (kept is Kept.Disputed disputed) Require(row, [disputed.Problem]);
+    }
+
+    private static void Require(string row, IReadOnlyCollection<Problem> problems)
+    {
+        if (problems.Count > 0)
+        {
+            throw new InvalidDataException($"Demo data, {row}: {string.Join("; ", problems.Select(problem =>
+                $"{problem.Code} {problem.Place.Part} {string.Join(' ', problem.Arguments)}"))}");
+        }
+    }
+}

@@ -1,0 +1,83 @@
+using System.Globalization;
+using Microsoft.EntityFrameworkCore;
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+
+namespace Training.Web.Demo;
+
+/// <summary>Prints what the demo did. Every number is asked of the records, so that it is what the pages show too.</summary>
+internal sealed class DemoSummary(RecordsContext records, IReadOnlyDictionary<string, Course> courses, DateOnly today, TextWriter output)
+{
+    /// <summary>How far ahead "soon" reaches.</summary>
+    private static readonly Duration Soon = new(60, DurationUnit.Days);
+
+    public async Task PrintAsync(DemoPlace place, Uri address, CancellationToken cancellation)
+    {
+        Line($"DEMO on {Written(today)}: an invented provider, invented people. Nothing here may be used.");
+        Line();
+        await PrintGradedAsync(cancellation);
+        await PrintDecidedAsync(cancellation);
+        await PrintStandingAsync(cancellation);
+        var example = await records.Papers.OrderByDescending(paper => paper.IssuedAt).Select(paper => paper.Serial).FirstAsync(cancellation);
+        Line();
+        Line($"Certificates lie in  {place.Papers}");
+        Line($"Database             {place.Database}");
+        Line($"Open                 {address}");
+        Line($"Check a certificate  {new Uri(address, $"verify/{example}")}");
+        Line("Sign-ins             none yet: pages for the four roles do not exist");
+        await output.FlushAsync(cancellation);
+    }
+
+    private async Task PrintGradedAsync(CancellationToken cancellation)
+    {
+        var sittings = await records.SittingResults.GroupBy(result => result.IsPassed)
+            .Select(group => new { group.Key, Count = group.Count() }).ToDictionaryAsync(group => group.Key, group => group.Count, cancellation);
+        var sheets = await records.ScoresheetResults.GroupBy(result => result.Outcome)
+            .Select(group => new { group.Key, Count = group.Count() }).ToListAsync(cancellation);
+        Line($"Graded   {sittings.Values.Sum(),5} sittings: {sittings.GetValueOrDefault(true)} passed, {sittings.GetValueOrDefault(false)} not passed");
+        Line($"         {sheets.Sum(group => group.Count),5} scoresheets: {string.Join(", ", sheets.OrderBy(group => group.Key).Select(group => $"{group.Count} {Word(group.Key)}"))}");
+    }
+
+    private async Task PrintDecidedAsync(CancellationToken cancellation)
+    {
+        var decisions = await records.Decisions.CountAsync(cancellation);
+        var granted = await records.Periods.CountAsync(cancellation);
+        var renewals = await records.Periods.CountAsync(period => period.Number > 1, cancellation);
+        Line($"Decided  {decisions,5} cases: {granted} granted ({renewals} of them renewals), {decisions - granted} not yet");
+        var papers = await records.Papers.CountAsync(cancellation);
+        var files = await records.Renderings.CountAsync(cancellation);
+        Line($"Issued   {papers,5} certificates as {files} PDF files, English and Spanish");
+    }
+
+    private async Task PrintStandingAsync(CancellationToken cancellation)
+    {
+        var held = await records.AllHeldCertificationsAsync(cancellation).ToListAsync(cancellation);
+        foreach (var scheme in held.GroupBy(certification => certification.SchemeId).OrderBy(group => group.Key))
+        {
+            var standings = scheme.Select(certification => Standings.On(certification, today)).OfType<Standing>()
+                .CountBy(standing => standing).OrderBy(pair => pair.Key).Select(pair => $"{pair.Value} {Word(pair.Key)}");
+            Line($"Standing {scheme.Count(),5} {courses[scheme.Key].Scheme.Words[Language.English].Title}: {string.Join(", ", standings)}");
+        }
+
+        var by = Soon.After(today);
+        var lapses = Lapses.By(held, today, by);
+        Line();
+        Line($"{lapses.Count} lapse from today through {Written(by)}, unless they renew:");
+        foreach (var lapse in lapses) await PrintLapseAsync(lapse, cancellation);
+    }
+
+    private async Task PrintLapseAsync(Lapse lapse, CancellationToken cancellation)
+    {
+        var name = await records.FindNameAsync(lapse.PersonId, today, cancellation);
+        var site = await records.FindSiteAsync(lapse.PersonId, today, cancellation);
+        Line($"  {lapse.DaysLeft,3} days  {name?.Text,-32} {lapse.SchemeId,-10} current through {Written(lapse.ExpiresOn),-17} {site?.Name}  [{Word(lapse.Standing)}]");
+    }
+
+    private static string Word(Enum value) => string.Concat(value.ToString().Select((letter, place) =>
+        place > 0 && char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{char.ToLowerInvariant(letter)}"));
+
+    private static string Written(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
+
+    private void Line(string text = "") => output.WriteLine(text);
+}
