@@ -43,7 +43,7 @@ public sealed class SecondImplementationTests
                 for (var i = 1; i < states.Count; i++)
                 {
                     // Both sides of every change, and one day in a hundred between.
-                    if (states[i - 1].Standing == states[i].Standing && states[i - 1].Period == states[i].Period && i % 100 != 0) continue;
+                    if (states[i - 1].Standing == states[i].Standing && ReferenceEquals(states[i - 1].Period, states[i].Period) && i % 100 != 0) continue;
                     AssertAgrees(held, states[i - 1]);
                     AssertAgrees(held, states[i]);
                 }

@@ -24,10 +24,13 @@ internal static class SlowRules
         var windowOpensOn = DateOnly.MaxValue;
         var isWithdrawn = false;
         var open = new List<Suspension>();
-        var days = new List<DayState>();
+        var days = new List<DayState>(2000);
+        Period[] periods = [.. held.Periods];
+        Suspension[] suspensions = [.. held.Suspensions];
+        Withdrawal[] withdrawals = [.. held.Withdrawals];
         for (var day = first; day <= through; day = day.AddDays(1))
         {
-            foreach (var starting in held.Periods)
+            foreach (var starting in periods)
             {
                 if (starting.StartsOn != day) continue;
                 period = starting;
@@ -36,9 +39,9 @@ internal static class SlowRules
             }
 
             var isWithdrawalDay = false;
-            foreach (var withdrawal in held.Withdrawals) isWithdrawalDay |= withdrawal.On == day;
+            foreach (var withdrawal in withdrawals) isWithdrawalDay |= withdrawal.On == day;
             isWithdrawn |= isWithdrawalDay;
-            foreach (var suspension in held.Suspensions)
+            foreach (var suspension in suspensions)
             {
                 if (suspension.From == day) open.Add(suspension);
             }
@@ -118,13 +121,15 @@ internal static class SlowRules
             return null;
         }
 
-        var all = file.Evidence.Where(e => Answers(e, requirement)).ToList();
+        var all = file.Evidence.Where(e => Answers(e, requirement)).OrderBy(e => e.ResultId).ToList();
         var age = requirement is Requirement.PassedQuiz quiz ? quiz.GreatestAge : ((Requirement.PassedPractical)requirement).GreatestAge;
         Evidence? latest = null, latestPass = null, second = null, third = null;
-        for (var day = on; all.Exists(e => e.On <= day); day = day.AddDays(-1))
+        var first = all.Select(e => e.On).DefaultIfEmpty(DateOnly.MaxValue).Min();
+        for (var day = on; day >= first; day = day.AddDays(-1))
         {
-            foreach (var evidence in all.Where(e => e.On == day).OrderBy(e => e.ResultId))
+            foreach (var evidence in all)
             {
+                if (evidence.On != day) continue;
                 latest ??= evidence;
                 if (!Passes(evidence)) continue;
                 latestPass ??= evidence;
