@@ -48,6 +48,10 @@ public sealed class DecisionsTests
         Assert.Equal([new DecisionReason.TooEarly(On("2026-04-01"))], Renew(HeldThroughMay, "2026-03-31").Reasons());
 
     [Fact]
+    public void On_the_day_the_window_opens_the_requirements_are_asked() =>
+        Assert.Equal([new DecisionReason.Missing(OnQuiz)], Renew(HeldThroughMay, "2026-04-01").Reasons());
+
+    [Fact]
     public void A_second_renewal_on_the_day_of_the_first_is_too_early()
     {
         var renewed = Held(Period(1, "2025-05-31", "2026-05-31"), Period(2, "2026-04-01", "2027-05-31"));

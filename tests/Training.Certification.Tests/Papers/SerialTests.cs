@@ -5,7 +5,7 @@ namespace Training.Certification.Tests;
 
 public sealed class SerialTests
 {
-    private static readonly Gen<Serial> Serials = Gen.Int[0, int.MaxValue].Array[4000].Select(numbers =>
+    private static readonly Gen<Serial> Serials = Gen.Int[0, int.MaxValue].Array[600].Select(numbers =>
     {
         var next = 0;
         return Serial.Draw(below => numbers[next++] % below);
