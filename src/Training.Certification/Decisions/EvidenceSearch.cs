@@ -57,8 +57,7 @@ internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on
         Evidence[] passes = [.. results.Where(IsPass)];
         if (passes.Length == 0) return RequirementFinding.Unmet(new DecisionReason.NotPassed(requirement, results[0].ResultId));
 
-        var oldest = greatestAge.Before(on);
-        Evidence[] counting = [.. passes.Where(e => e.On >= oldest && (windowOpensOn is null || e.On >= windowOpensOn))];
+        Evidence[] counting = [.. passes.Where(e => !ReasonsOfAge(requirement, greatestAge, e).Any())];
         return counting.Length == 0
             ? RequirementFinding.Unmet([.. ReasonsOfAge(requirement, greatestAge, passes[0])])
             : counting.Select(e => Examine(requirement, e)).MinBy(Rank)!; // not null: there is at least one

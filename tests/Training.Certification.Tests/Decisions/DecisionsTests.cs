@@ -41,6 +41,7 @@ public sealed class DecisionsTests
 
         Assert.Equal(route, granted.Route);
         Assert.Equal(Period(2, on, expiresOn), granted.Period);
+        Assert.Equal([Id(1)], granted.RestsOn);
     }
 
     [Fact]
@@ -135,7 +136,7 @@ public sealed class DecisionsTests
         var quiz = OnQuiz with { GreatestAge = D(age) };
         var file = File(TrainingScheme(quiz), Sitting(1, passedOn));
 
-        Assert.IsType<Decision.Granted>(Decisions.Decide(file, Rule, On(countsThrough)));
+        Assert.Equal([Id(1)], Decisions.Decide(file, Rule, On(countsThrough)).Granted().RestsOn);
         Assert.Equal(
             [new DecisionReason.TooOld(quiz, Id(1), On(countsThrough))],
             Decisions.Decide(file, Rule, On(countsThrough).AddDays(1)).Reasons());
@@ -168,7 +169,7 @@ public sealed class DecisionsTests
         {
             var decision = Renew(HeldThroughMay, on, Sitting(1, passedOn));
 
-            if (isGranted) Assert.IsType<Decision.Granted>(decision);
+            if (isGranted) Assert.Equal([Id(1)], decision.Granted().RestsOn);
             else Assert.Equal([new DecisionReason.BeforeWindow(OnQuiz, Id(1), On("2026-04-01"))], decision.Reasons());
         }
     }
