@@ -43,8 +43,7 @@ public static class Decisions
     private static Period? FindRenewed(HeldCertification held, DateOnly on)
     {
         var last = held.Periods[^1];
-        if (on > last.GraceEndsOn) return null;
-        return Standings.FindWithdrawal(held, on) is null ? last : null;
+        return on > last.GraceEndsOn || Standings.IsWithdrawn(held, on) ? null : last;
     }
 
     private static IReadOnlyList<RequirementFinding> FindEvidence(CaseFile file, Decider decider, DateOnly on, Period? renewed)

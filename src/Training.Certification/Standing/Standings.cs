@@ -10,7 +10,7 @@ public static class Standings
     {
         var period = FindPeriod(held, day);
         if (period is null) return null;
-        if (FindWithdrawal(held, day) is not null) return Standing.Withdrawn;
+        if (IsWithdrawn(held, day)) return Standing.Withdrawn;
         if (FindSuspension(held, day) is not null) return Standing.Suspended;
         if (day > period.ExpiresOn) return Standing.Lapsed;
         return day >= period.WindowOpensOn ? Standing.RenewalDue : Standing.Current;
@@ -32,13 +32,10 @@ public static class Standings
         return held.Periods.LastOrDefault(period => period.StartsOn <= day);
     }
 
-    /// <summary>The withdrawal in force on a day: the latest that no later decision has followed.</summary>
-    internal static Withdrawal? FindWithdrawal(HeldCertification held, DateOnly day)
-    {
-        var period = FindPeriod(held, day);
-        if (period is null) return null;
-        return held.Withdrawals.LastOrDefault(withdrawal => withdrawal.On <= day && period.StartsOn <= withdrawal.On);
-    }
+    /// <summary>Whether a withdrawal is in force on a day: no later decision has followed it.</summary>
+    internal static bool IsWithdrawn(HeldCertification held, DateOnly day) =>
+        FindPeriod(held, day) is { } period
+        && held.Withdrawals.Any(withdrawal => withdrawal.On <= day && period.StartsOn <= withdrawal.On);
 
     /// <summary>The suspension that touches a day; the one that started first where there are several.</summary>
     internal static Suspension? FindSuspension(HeldCertification held, DateOnly day) =>

@@ -295,6 +295,12 @@ public sealed class DecisionsTests
             [new DecisionReason.WhileSuspended(On("2026-04-10"))],
             Renew(HeldThroughMay.Suspended("2026-04-10"), "2027-01-01", Sitting(1, "2027-01-01")).Reasons());
 
+    [Fact]
+    public void Of_two_suspensions_that_last_the_first_is_named() =>
+        Assert.Equal(
+            [new DecisionReason.WhileSuspended(On("2026-04-10"))],
+            Renew(HeldThroughMay.Suspended("2026-04-10").Suspended("2026-04-12"), "2026-04-15", Sitting(1, "2026-04-15")).Reasons());
+
     [Theory]
     [InlineData("2026-04-10")]
     [InlineData("2026-03-01")] // before the window would have opened
