@@ -15,7 +15,7 @@ public sealed class CertificateWordsTests
         { Language.English, SchemeKind.Certification, ["Certification", "This certification is granted to", "who met all requirements of this scheme and is certified under it", "Decided by Rosa Delgado Güemes, responsible person on 25 November 2026", .. InEnglish] },
         { Language.English, SchemeKind.CertificateOfTraining, ["Certificate of training", "who completed this training and met all of its requirements", "Decided by the published rule of the scheme on 25 November 2026", .. InEnglish] },
         { Language.Spanish, SchemeKind.Certification, ["Certificación", "Esta certificación se otorga a", "que cumplió todos los requisitos de este esquema y obtuvo su certificación", "Decisión de Rosa Delgado Güemes, persona responsable el 25 de noviembre de 2026", .. InSpanish] },
-        { Language.Spanish, SchemeKind.CertificateOfTraining, ["Certificado de capacitación", "que completó esta capacitación y cumplió todos sus requisitos", "Decisión de la regla publicada del esquema el 25 de noviembre de 2026", .. InSpanish] },
+        { Language.Spanish, SchemeKind.CertificateOfTraining, ["Constancia de capacitación", "que completó esta capacitación y cumplió todos sus requisitos", "Decisión de la regla publicada del esquema el 25 de noviembre de 2026", .. InSpanish] },
     };
 
     private static string[] InEnglish =>
@@ -32,7 +32,7 @@ public sealed class CertificateWordsTests
         "Quillback Field Safety", "410 Ocotillo Road, Barstow, California 92311", "José Ángel Ibáñez-Núñez", "Número de participante QFS-004127", "Manejo de serpientes solo con herramientas",
         "Reglas del esquema vigentes desde el 1 de enero de 2026, revisión 3f9a1c72", "Alcance: lo que se demostró Distinguir las serpientes", "primero un modelo y después viva.",
         "Vigente desde el 26 de noviembre de 2026", "Vigente hasta el 7 de diciembre de 2027", "Contado desde el 7 de diciembre de 2026: el mismo día del calendario, 12 meses después, ese día incluido.",
-        "Lugar Patio Peña, Barstow", "Horas 6.5 horas", "Créditos ninguno", "No es un permiso ni una licencia, y no es una orden de manipular una serpiente", "Solo cuenta mientras la página de verificación lo muestre vigente",
+        "Lugar Patio Peña, Barstow", "Horas 6.5 horas", "Créditos ninguno", "No es un permiso ni una licencia, y no es una orden de manejar una serpiente", "Solo cuenta mientras la página de verificación lo muestre vigente",
         "Serie 4G7K 29QX PDAB C3DE", "Revisión B · español", "sigue siendo propiedad de Quillback Field Safety y debe devolverse si se retira",
     ];
 

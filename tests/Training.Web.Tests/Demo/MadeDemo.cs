@@ -17,13 +17,14 @@ public sealed class MadeDemo : IAsyncLifetime
     private readonly string folder = Directory.CreateTempSubdirectory("training-demo-").FullName;
     private WebApplication? app;
 
-    internal DemoPlace Place { get; private set; } = new("");
+    public MadeDemo() => Place = new(folder);
+
+    internal DemoPlace Place { get; }
 
     internal IReadOnlyDictionary<string, Course> Courses { get; private set; } = new Dictionary<string, Course>(StringComparer.Ordinal);
 
     public async ValueTask InitializeAsync()
     {
-        Place = new(folder);
         app = Site.Build(
             [
                 "--Training:PublicAddress=http://localhost:5080", "--Training:Provider:Name=Quillback Field Safety",
