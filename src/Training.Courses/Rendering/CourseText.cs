@@ -27,6 +27,7 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
     public string Blocks(IEnumerable<Block> blocks)
     {
         var list = blocks.ToList();
+        list.ForEach(NotePlacing.KeepWithWord);
         return SafeHtml.From(MarkdownRenderer.Render(
             renderer =>
             {

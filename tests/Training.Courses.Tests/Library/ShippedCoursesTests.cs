@@ -26,18 +26,30 @@ public sealed class ShippedCoursesTests
     public void Every_course_reads_back_from_its_snapshot() => Assert.All(Reading.Snapshots, snapshot =>
         Assert.Equal(Reading.Courses.Single(course => course.Id == snapshot.CourseId).Hash, snapshot.Read().Hash));
 
-    /// <summary>Cautions: neither handler nor treatment, and who goes before this page, in words of the language.</summary>
     [Fact]
-    public void Every_module_defers_to_site_rules_local_codes_poison_control_and_licensed_care()
-    {
-        string[] english = ["site", "local code", "poison control", "licensed"];
-        string[] spanish = ["sitio", "local", "envenenamiento", "licencia"];
-        var pages = Reading.Courses.SelectMany(course => course.Modules.SelectMany(module => module.Pages.Select(page =>
-            (course.Id, Module: module.Id, page.Key, Caution: LastSection(page.Value.Html)))));
+    public void Every_module_ends_by_deferring_to_site_rules_local_codes_poison_control_and_licensed_care() =>
+        Assert.Empty(ModulePages().SelectMany(page => NotNamed(page.Language, LastSection(page.Html)).Select(word => $"{page.Name}: {word}")));
 
-        Assert.Empty(pages.SelectMany(page => (page.Key == Language.English ? english : spanish)
-            .Where(word => !page.Caution.Contains(word, StringComparison.OrdinalIgnoreCase))
-            .Select(word => $"{page.Id}/{page.Module} {page.Key}: {word}")));
+    [Fact]
+    public void Every_checklist_defers_to_them_before_the_start() => Assert.Empty(
+        Reading.Courses.SelectMany(course => course.Checklists).SelectMany(checklist => checklist.Words.SelectMany(words =>
+            NotNamed(words.Key, words.Value.InstructionsHtml).Select(word => $"{checklist.Id} {words.Key}: {word}"))));
+
+    [Fact]
+    public void A_source_number_stays_with_its_word_and_apart_from_the_next() =>
+        Assert.All(ModulePages(), page => Assert.DoesNotMatch("[ \n]<sup class=\"note\"|</sup><sup", page.Html));
+
+    private static IEnumerable<(string Name, Language Language, string Html)> ModulePages() =>
+        Reading.Courses.SelectMany(course => course.Modules.SelectMany(module =>
+            module.Pages.Select(page => ($"{course.Id}/{module.Id} {page.Key}", page.Key, page.Value.Html))));
+
+    /// <summary>What the usual caution names and the text does not: who goes before this page, in words of the language.</summary>
+    private static IEnumerable<string> NotNamed(Language language, string text)
+    {
+        string[] words = language == Language.English
+            ? ["site", "local code", "poison control", "licensed"]
+            : ["sitio", "local", "envenenamiento", "licencia"];
+        return words.Where(word => !text.Contains(word, StringComparison.OrdinalIgnoreCase));
     }
 
     private static string LastSection(string html) => html[html.LastIndexOf("<h2", StringComparison.Ordinal)..].ReplaceLineEndings(" ");

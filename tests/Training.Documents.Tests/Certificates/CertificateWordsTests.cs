@@ -61,7 +61,7 @@ public sealed class CertificateWordsTests
 
         string[] parts = language == Language.English
             ? ["Caution", "always keep a tool between hand and snake", "Site rules and local codes", "emergency services", "poison control", "licensed medical care"]
-            : ["Precaución", "siempre una herramienta entre la mano y la serpiente", "reglas del sitio y los códigos locales", "emergencias", "centro de toxicología", "atención médica con licencia"];
+            : ["Precaución", "siempre una herramienta entre la mano y la serpiente", "reglas del sitio y los códigos locales", "emergencias", "centro de control de envenenamientos", "atención médica con licencia"];
         Assert.All(parts, part => Assert.Contains(part, text, StringComparison.Ordinal));
     }
 

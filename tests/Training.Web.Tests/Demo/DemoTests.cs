@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using System.Globalization;
 using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
 using Training.Certification;
@@ -91,6 +93,41 @@ public sealed class DemoTests(MadeDemo demo) : IClassFixture<MadeDemo>
 
         Assert.Equal(await records.Renderings.Select(rendering => rendering.Sha256).OrderBy(hash => hash).ToListAsync(Cancel), files);
         Assert.Equal(await records.Periods.CountAsync(Cancel), await records.Papers.CountAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task Every_paper_says_what_the_records_say()
+    {
+        await using var records = demo.Open();
+        var papers = await (
+            from rendering in records.Renderings
+            where rendering.Language == Language.English
+            join paper in records.Papers on rendering.PaperId equals paper.Id
+            join name in records.PersonNames on paper.PersonNameId equals name.Id
+            join period in records.Periods on paper.DecisionId equals period.DecisionId
+            select new { rendering.Bytes, paper.Serial, Name = name.Text, period.ExpiresOn }).ToListAsync(Cancel);
+
+        Assert.Equal(await records.Papers.CountAsync(Cancel), papers.Count);
+        Assert.All(papers, paper =>
+        {
+            var text = TextOf(paper.Bytes);
+            Assert.Contains(paper.Name!, text, StringComparison.Ordinal); // no name of the demo is erased
+            Assert.Contains(paper.ExpiresOn.ToString("d MMMM yyyy", CultureInfo.InvariantCulture), text, StringComparison.Ordinal);
+            Assert.Contains(string.Join(' ', paper.Serial.Chunk(4).Select(group => new string(group))), text, StringComparison.Ordinal);
+            Assert.Contains("DEMO", text, StringComparison.Ordinal);
+        });
+    }
+
+    /// <summary>What poppler's pdftotext reads on a paper.</summary>
+    private static string TextOf(byte[] pdf)
+    {
+        var file = Path.GetTempFileName();
+        File.WriteAllBytes(file, pdf);
+        using var process = Process.Start(new ProcessStartInfo("pdftotext", ["-layout", file, "-"]) { UseShellExecute = false, RedirectStandardOutput = true })!;
+        var text = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        File.Delete(file);
+        return text;
     }
 
     [Fact]

@@ -84,6 +84,7 @@ public sealed class VerifyControllerTests(SharedSite shared)
         Assert.Contains("Genuine, but suspended today.", suspended, StringComparison.Ordinal);
         Assert.DoesNotContain("watcher.", suspended, StringComparison.Ordinal);
         Assert.Contains("Genuine, but withdrawn.", withdrawn, StringComparison.Ordinal);
+        Assert.DoesNotContain(" left)", suspended + withdrawn, StringComparison.Ordinal);
     }
 
     [Fact]
