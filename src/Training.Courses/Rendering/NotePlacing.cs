@@ -14,7 +14,9 @@ internal static class NotePlacing
     /// <summary>Closes the gap before every fact reference of a block, before it is rendered.</summary>
     public static void KeepWithWord(MarkdownObject block)
     {
-        foreach (var reference in block.Descendants<AutolinkInline>().Where(IsFact).ToList())
+        // A paragraph by itself is a leaf: Markdig lists what hangs below blocks and below inlines, not below a leaf.
+        var below = block is LeafBlock leaf ? leaf.Inline?.Descendants() ?? [] : block.Descendants();
+        foreach (var reference in below.OfType<AutolinkInline>().Where(IsFact).ToList())
         {
             if (reference.PreviousSibling is LineBreakInline lineBreak) lineBreak.ReplaceBy(new LiteralInline());
             if (reference.PreviousSibling is LiteralInline { PreviousSibling: LiteralInline word } empty && empty.Content.IsEmpty)
