@@ -38,6 +38,21 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Who may teach and score, who may decide, dated.</summary>
     public DbSet<Appointment> Appointments => Set<Appointment>();
 
+    /// <summary>Who sees an employer's people, dated.</summary>
+    public DbSet<Representative> Representatives => Set<Representative>();
+
+    /// <summary>What people sign in with.</summary>
+    public DbSet<Account> Accounts => Set<Account>();
+
+    /// <summary>Sign-ins that last, and those that ended.</summary>
+    public DbSet<AccountSession> AccountSessions => Set<AccountSession>();
+
+    /// <summary>One-time codes for choosing a password.</summary>
+    public DbSet<SignInCode> SignInCodes => Set<SignInCode>();
+
+    /// <summary>Keys that protect cookies and forms.</summary>
+    public DbSet<ProtectionKey> ProtectionKeys => Set<ProtectionKey>();
+
     /// <summary>Every course text that ever served.</summary>
     public DbSet<CourseSnapshotRecord> CourseSnapshots => Set<CourseSnapshotRecord>();
 

@@ -31,6 +31,10 @@ public static class PeopleKeeping
     public static Task<Kept> KeepAsync(this RecordsContext records, Appointment row, CancellationToken cancellation) =>
         records.KeepDatedAsync(row, other => other.Role == row.Role, cancellation);
 
+    /// <summary>Keeps that somebody represents an employer; refused where it overlaps the same.</summary>
+    public static Task<Kept> KeepAsync(this RecordsContext records, Representative row, CancellationToken cancellation) =>
+        records.KeepDatedAsync(row, other => other.EmployerId == row.EmployerId, cancellation);
+
     private static async Task<Kept> KeepDatedAsync<T>(
         this RecordsContext records, T row, Expression<Func<T, bool>> beside, CancellationToken cancellation)
         where T : DatedRow

@@ -21,6 +21,15 @@ public static class Bounds
     /// <summary>Reasons and remarks that people write.</summary>
     public const int Reason = 2000;
 
+    /// <summary>What somebody signs in with.</summary>
+    public const int SignInName = 100;
+
+    /// <summary>A hashed password, as the framework writes it.</summary>
+    public const int PasswordHash = 200;
+
+    /// <summary>A key that protects cookies, as the framework writes it: about 1,000 characters unencrypted.</summary>
+    public const int KeyXml = 4000;
+
     /// <summary>Most rows that one query about one person reads; the newest are kept.</summary>
     internal const int RowsOfOnePerson = 1000;
 
