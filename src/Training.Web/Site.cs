@@ -1,8 +1,10 @@
 using Training.Documents.Fonts;
 using Training.Records;
 using Training.Web.Demo;
+using Training.Web.Doors;
 using Training.Web.Features.Certificates;
 using Training.Web.Features.Health;
+using Training.Web.Features.SignIn;
 using Training.Web.Features.Verify;
 using Training.Web.Languages;
 using Training.Web.Security;
@@ -40,6 +42,8 @@ public static class Site
         services.AddSingleton(PaperFaces.Read(options.Papers, []) ?? FontFaces.Default);
         services.AddRecords(options.RecordsDatabase());
         services.AddSingleton(new DemoMark(IsOn: false));
+        services.AddDoors();
+        services.AddScoped<PasswordCheck>();
         services.AddShelf();
         services.AddVerify();
         services.AddHealthChecks().AddCheck<RecordsHealthCheck>("records");
@@ -67,6 +71,8 @@ public static class Site
         app.UseStaticFiles();
         app.UseRouting();
         app.UseRateLimiter();
+        app.UseAuthentication();
+        app.UseDoors();
         app.MapHealthChecks("/healthz");
         app.MapControllers();
     }

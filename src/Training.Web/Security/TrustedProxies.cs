@@ -15,6 +15,17 @@ public static class TrustedProxies
         forwarded.KnownIPNetworks.Clear();
         foreach (var proxy in SettingsReader.Proxies(app.Services.GetRequiredService<TrainingOptions>())) forwarded.KnownProxies.Add(proxy);
         if (forwarded.KnownProxies.Count > 0) app.UseForwardedHeaders(forwarded);
+        // The operator says that visitors come by https; what ends the encryption may well speak http to this server. Cookies must
+        // never leave without it, and a browser that came another way refuses them.
+        if (app.Services.GetRequiredService<TrainingOptions>().PublicAddress?.Scheme == Uri.UriSchemeHttps)
+        {
+            app.Use((context, next) =>
+            {
+                context.Request.Scheme = Uri.UriSchemeHttps;
+                return next(context);
+            });
+        }
+
         return app;
     }
 }

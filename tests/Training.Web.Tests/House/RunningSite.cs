@@ -61,6 +61,8 @@ internal sealed class RunningSite : IDisposable
 
     public Task LookAsync() => factory.Services.GetRequiredService<CourseShelfWatch>().LookAsync(CancellationToken.None);
 
+    public IServiceProvider Services => factory.Services;
+
     public CourseShelf Shelf => factory.Services.GetRequiredService<CourseShelf>();
 
     public async Task RecordAsync(Func<RecordsContext, Task> write)
@@ -75,6 +77,19 @@ internal sealed class RunningSite : IDisposable
         if (language.Length > 0) request.Headers.Add("Accept-Language", language);
         using var answer = await Client.SendAsync(request);
         return ((int)answer.StatusCode, System.Net.WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync()));
+    }
+
+    /// <summary>A browser of its own, signed in to nothing.</summary>
+    public Browser OpenBrowser() => new(factory.ClientOptions.BaseAddress);
+
+    /// <summary>A browser signed in as this person; the account is made where there is none.</summary>
+    public async Task<Browser> SignInAsync(Guid personId)
+    {
+        var name = await Accounts.EnsureAsync(factory.Services, personId);
+        var browser = OpenBrowser();
+        var answer = await browser.PostAsync("/en/sign-in", new() { ["Name"] = name, ["Password"] = Accounts.Password }, page: "/en/sign-in");
+        Xunit.Assert.Equal(303, answer.Status);
+        return browser;
     }
 
     public void Dispose()

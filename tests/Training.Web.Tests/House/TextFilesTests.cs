@@ -55,7 +55,7 @@ public sealed partial class TextFilesTests
 
     private static HashSet<string> Holes(string text) => Hole().Matches(text).Select(match => match.Value).ToHashSet(StringComparer.Ordinal);
 
-    [GeneratedRegex(@"(Text\[|Word\()""(?<key>\w+)""", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"([Tt]ext\[|Word\()""(?<key>\w+)""", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Ask();
 
     [GeneratedRegex(@"\{\d\}", RegexOptions.None, 1000)]

@@ -28,16 +28,24 @@ public sealed class SecurityHeadersTests(SharedSite shared)
         if (answer.Content.Headers.ContentType is { MediaType: "text/html" } type) Assert.Equal("utf-8", type.CharSet);
     }
 
+    private static readonly KeyValuePair<string, string> Http = new("Training:PublicAddress", "http://training.example.org");
+
     [Fact]
     public async Task A_visitor_cannot_claim_https_or_another_address()
     {
-        Assert.False((await HeadersAsync(shared.Site)).Contains("Strict-Transport-Security"));
+        using var site = RunningSite.Start(settings: [Http]);
+
+        Assert.False((await HeadersAsync(site)).Contains("Strict-Transport-Security"));
     }
+
+    [Fact]
+    public async Task Where_the_operator_says_https_it_is_remembered_for_a_year() =>
+        Assert.Equal("max-age=31536000", string.Join(' ', (await HeadersAsync(shared.Site)).NonValidated["Strict-Transport-Security"]));
 
     [Fact]
     public async Task Behind_a_proxy_that_the_operator_named_https_is_remembered_for_a_year()
     {
-        using var site = RunningSite.Start(settings: [new("Training:TrustedProxies", "127.0.0.1")]);
+        using var site = RunningSite.Start(settings: [Http, new("Training:TrustedProxies", "127.0.0.1")]);
 
         Assert.Equal("max-age=31536000", string.Join(' ', (await HeadersAsync(site)).NonValidated["Strict-Transport-Security"]));
     }

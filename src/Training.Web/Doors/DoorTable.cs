@@ -1,0 +1,40 @@
+namespace Training.Web.Doors;
+
+/// <summary>
+/// Which role may do what to whose records: all of it, in one place. <see cref="DoorKeeper"/> lets nobody through without a row, and a test
+/// walks every address of the running site with every role, on own and foreign records, and compares.
+/// </summary>
+public static class DoorTable
+{
+    private const string Get = "GET";
+    private const string Post = "POST";
+
+    private static readonly Role[] Everybody = [];
+    private static readonly Role[] SignedIn = Enum.GetValues<Role>();
+
+    /// <summary>Every row; an address has one for each set of roles that finds other records there.</summary>
+    public static IReadOnlyList<Door> Rows { get; } =
+    [
+        // What a stranger may see: courses, the check of a certificate, and the way in.
+        new(Get, "/", Everybody, Whose.Public),
+        new(Get, "/{language:language}", Everybody, Whose.Public),
+        new(Get, "/{language:language}/courses/{courseId}", Everybody, Whose.Public),
+        new(Get, "/{language:language}/courses/{courseId}/{moduleId}", Everybody, Whose.Public),
+        new(Get, "/verify", Everybody, Whose.Public),
+        new(Get, "/{language:language}/verify", Everybody, Whose.Public),
+        new(Get, "/verify/{serial}", Everybody, Whose.Public),
+        new(Get, "/{language:language}/verify/{serial}", Everybody, Whose.Public),
+        new("*", "/healthz", Everybody, Whose.Public),
+        new("*", "/refusals/{status:int}", Everybody, Whose.Public),
+
+        // Doors.
+        new(Get, "/{language:language}/sign-in", Everybody, Whose.Public),
+        new(Post, "/{language:language}/sign-in", Everybody, Whose.Public),
+        new(Get, "/{language:language}/first-sign-in", Everybody, Whose.Public),
+        new(Post, "/{language:language}/first-sign-in", Everybody, Whose.Public),
+        new(Post, "/{language:language}/sign-out", SignedIn, Whose.Own),
+        new(Get, "/{language:language}/start", SignedIn, Whose.Own),
+        new(Get, "/{language:language}/my/password", SignedIn, Whose.Own),
+        new(Post, "/{language:language}/my/password", SignedIn, Whose.Own),
+    ];
+}

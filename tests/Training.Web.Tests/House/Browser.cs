@@ -1,0 +1,70 @@
+using System.Net;
+using System.Text.RegularExpressions;
+
+namespace Training.Web.Tests.House;
+
+/// <summary>What an answer came to.</summary>
+/// <param name="Status">HTTP status.</param>
+/// <param name="Html">Entities decoded.</param>
+/// <param name="Location">Where it leads, or null.</param>
+/// <param name="Bytes">As sent.</param>
+/// <param name="Headers">All of them.</param>
+internal sealed record Answer(int Status, string Html, string? Location, byte[] Bytes, IReadOnlyDictionary<string, string> Headers);
+
+/// <summary>
+/// A browser without script: keeps cookies (also those that want https, as a browser does behind a proxy), follows nothing by itself, and
+/// sends forms as the page gave them, hidden fields included.
+/// </summary>
+internal sealed partial class Browser(Uri address) : IDisposable
+{
+    private readonly HttpClient client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false }) { BaseAddress = address };
+    private readonly Dictionary<string, string> cookies = new(StringComparer.Ordinal);
+
+    /// <summary>What it would send along.</summary>
+    public IReadOnlyDictionary<string, string> Cookies => cookies;
+
+    public Task<Answer> GetAsync(string path) => SendAsync(new(HttpMethod.Get, path));
+
+    /// <summary>Sends a form with the token of <paramref name="page"/> (by default any page that has one).</summary>
+    public async Task<Answer> PostAsync(string path, Dictionary<string, string> fields, string page = "/en/first-sign-in")
+    {
+        var token = Token().Match((await GetAsync(page)).Html).Groups["value"].Value;
+        return await PostExactlyAsync(path, [.. fields, new("__RequestVerificationToken", token)]);
+    }
+
+    /// <summary>Sends exactly these fields; several may have one name.</summary>
+    public Task<Answer> PostExactlyAsync(string path, params IReadOnlyList<KeyValuePair<string, string>> fields) =>
+        SendAsync(new(HttpMethod.Post, path) { Content = new FormUrlEncodedContent(fields) });
+
+    /// <summary>Forgets or brings a cookie.</summary>
+    public void Cookie(string name, string? value)
+    {
+        if (value is null) cookies.Remove(name);
+        else cookies[name] = value;
+    }
+
+    public void Dispose() => client.Dispose();
+
+    private async Task<Answer> SendAsync(HttpRequestMessage request)
+    {
+        using var _ = request;
+        if (cookies.Count > 0) request.Headers.Add("Cookie", string.Join("; ", cookies.Select(cookie => $"{cookie.Key}={cookie.Value}")));
+        using var answer = await client.SendAsync(request);
+        if (answer.Headers.TryGetValues("Set-Cookie", out var set))
+        {
+            foreach (var cookie in set.Select(line => SetCookie().Match(line)))
+                Cookie(cookie.Groups["name"].Value, cookie.Groups["value"].Value is { Length: > 0 } value ? value : null);
+        }
+
+        var bytes = await answer.Content.ReadAsByteArrayAsync();
+        return new(
+            (int)answer.StatusCode, WebUtility.HtmlDecode(System.Text.Encoding.UTF8.GetString(bytes)), answer.Headers.Location?.OriginalString, bytes,
+            answer.Headers.Concat(answer.Content.Headers).ToDictionary(header => header.Key, header => string.Join(", ", header.Value), StringComparer.OrdinalIgnoreCase));
+    }
+
+    [GeneratedRegex("name=\"__RequestVerificationToken\" type=\"hidden\" value=\"(?<value>[^\"]+)\"", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Token();
+
+    [GeneratedRegex("^(?<name>[^=]+)=(?<value>[^;]*)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex SetCookie();
+}
