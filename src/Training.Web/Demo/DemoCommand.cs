@@ -49,11 +49,11 @@ internal static class DemoCommand
         var clock = app.Services.GetRequiredService<TimeProvider>();
         var today = DecisionDay.On(clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(data.Provider.Zone));
         var courses = reading.Courses.ToDictionary(course => course.Id, StringComparer.Ordinal);
-        if (!place.IsOf(today)) await MakeAsync(app, data, reading, courses, place, today);
+        if (!place.IsOf(today, await SchemaAsync(app))) await MakeAsync(app, data, reading, courses, place, today);
 
         await using (var records = await OpenAsync(app))
         {
-            await new DemoSummary(records, courses, today, Console.Out).PrintAsync(place, new Uri(Address), CancellationToken.None);
+            await new DemoSummary(records, courses, today, Console.Out).PrintAsync(place, new Uri(Address), data.Provider.Password, CancellationToken.None);
         }
 
         Site.Use(app);
@@ -65,7 +65,8 @@ internal static class DemoCommand
         WebApplication app, DemoData data, CourseReading reading, IReadOnlyDictionary<string, Course> courses, DemoPlace place, DateOnly today)
     {
         var watch = Stopwatch.StartNew();
-        place.Clear(today);
+        var schema = await SchemaAsync(app);
+        place.Clear(today, schema);
         await using (var records = await OpenAsync(app))
         {
             await records.Database.MigrateAsync();
@@ -80,7 +81,7 @@ internal static class DemoCommand
             await WritePapersAsync(records, place);
         }
 
-        place.Finish(today);
+        place.Finish(today, schema);
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Made in {watch.Elapsed.TotalSeconds:0} seconds."));
     }
 
@@ -95,6 +96,13 @@ internal static class DemoCommand
             var serial = Serial.TryParse(file.Serial, out var read) ? read.ToString() : throw new UnreachableException();
             await File.WriteAllBytesAsync(Path.Combine(place.Papers, $"{serial}-{file.Language.Tag()}.pdf"), file.Bytes);
         }
+    }
+
+    /// <summary>The newest migration: a demo that another version of the program made is made again.</summary>
+    internal static async Task<string> SchemaAsync(WebApplication app)
+    {
+        await using var records = await OpenAsync(app);
+        return records.Database.GetMigrations().Last();
     }
 
     private static Task<RecordsContext> OpenAsync(WebApplication app) =>

@@ -19,6 +19,10 @@ internal sealed class DemoData
 
     public required IReadOnlyList<DemoAppointment> Appointments { get; init; }
 
+    public required IReadOnlyList<DemoRepresentative> Representatives { get; init; }
+
+    public required IReadOnlyList<DemoAccount> Accounts { get; init; }
+
     public required IReadOnlyList<DemoEmployment> Employments { get; init; }
 
     public required IReadOnlyList<DemoClass> Classes { get; init; }
@@ -45,6 +49,8 @@ internal sealed class DemoData
         Sites = Rows<DemoSite>(folder, "sites.csv"),
         People = Rows<DemoPerson>(folder, "people.csv"),
         Appointments = Rows<DemoAppointment>(folder, "appointments.csv"),
+        Representatives = Rows<DemoRepresentative>(folder, "representatives.csv"),
+        Accounts = Rows<DemoAccount>(folder, "accounts.csv"),
         Employments = Rows<DemoEmployment>(folder, "employments.csv"),
         Classes = Rows<DemoClass>(folder, "classes.csv"),
         Attendance = Rows<DemoAttendance>(folder, "attendance.csv"),
@@ -76,6 +82,8 @@ internal sealed class DemoProvider
     public required string Zone { get; init; }
 
     public required string Region { get; init; }
+
+    public required string Password { get; init; }
 }
 
 internal sealed record DemoEmployer(string Employer, string Name, string Kind);
@@ -85,6 +93,10 @@ internal sealed record DemoSite(string Site, string Employer, string Name, strin
 internal sealed record DemoPerson(string Person, string GivenName, string FamilyName, string Language);
 
 internal sealed record DemoAppointment(string Person, string Role, int FromDaysAgo);
+
+internal sealed record DemoRepresentative(string Person, string Employer, int FromDaysAgo);
+
+internal sealed record DemoAccount(string Person, string SignInName);
 
 internal sealed record DemoEmployment(
     string Person, string Employer, string Badge, string Site, string Crew, int FromDaysAgo, int? UntilDaysAgo);

@@ -16,8 +16,8 @@ internal sealed class DemoPlace(string dataFolder)
 
     private string NoteFile => Path.Combine(Folder, "made.json");
 
-    /// <summary>Whether a whole demo of this day lies here.</summary>
-    public bool IsOf(DateOnly today) => ReadNote() is { IsWhole: true } note && note.MadeOn == today;
+    /// <summary>Whether a whole demo of this day lies here, made by a program with this schema.</summary>
+    public bool IsOf(DateOnly today, string schema) => ReadNote() == new Note(today, schema, IsWhole: true);
 
     /// <summary>Refuses a folder with a database in it and no note.</summary>
     public void LookForStrangers(ICollection<Problem> problems)
@@ -26,7 +26,7 @@ internal sealed class DemoPlace(string dataFolder)
     }
 
     /// <summary>Empties it for a new demo and says so in the note before anything else is written.</summary>
-    public void Clear(DateOnly today)
+    public void Clear(DateOnly today, string schema)
     {
         Directory.CreateDirectory(Folder);
         // The pool keeps a deleted file open.
@@ -34,15 +34,15 @@ internal sealed class DemoPlace(string dataFolder)
         foreach (var file in new[] { Database, $"{Database}-wal", $"{Database}-shm" }) File.Delete(file);
         if (Directory.Exists(Papers)) Directory.Delete(Papers, recursive: true);
         Directory.CreateDirectory(Papers);
-        Write(new(today, IsWhole: false));
+        Write(new(today, schema, IsWhole: false));
     }
 
     /// <summary>Notes that the demo of this day is whole.</summary>
-    public void Finish(DateOnly today) => Write(new(today, IsWhole: true));
+    public void Finish(DateOnly today, string schema) => Write(new(today, schema, IsWhole: true));
 
     private void Write(Note note) => File.WriteAllText(NoteFile, JsonSerializer.Serialize(note));
 
     private Note? ReadNote() => File.Exists(NoteFile) ? JsonSerializer.Deserialize<Note>(File.ReadAllText(NoteFile)) : null;
 
-    private sealed record Note(DateOnly MadeOn, bool IsWhole);
+    private sealed record Note(DateOnly MadeOn, string Schema, bool IsWhole);
 }

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Identity;
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
@@ -29,6 +30,7 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
     {
         await KeepPeopleAsync(records, cancellation);
         await KeepDatedRowsAsync(records, cancellation);
+        await KeepAccountsAsync(records, cancellation);
         foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);
     }
 
@@ -96,6 +98,13 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
                 cancellation));
         }
 
+        foreach (var row in data.Representatives)
+        {
+            Require(row.Person, await records.KeepAsync(
+                new Representative { Id = Guid.CreateVersion7(), PersonId = ids[row.Person], EmployerId = ids[row.Employer], StartsOn = Day(row.FromDaysAgo) },
+                cancellation));
+        }
+
         foreach (var row in data.Employments)
         {
             var (person, startsOn) = (ids[row.Person], Day(row.FromDaysAgo));
@@ -111,6 +120,25 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
                 new CrewAssignment { Id = Guid.CreateVersion7(), PersonId = person, StartsOn = startsOn, EndsOn = endsOn, CrewId = ids[$"{row.Site}/{row.Crew}"] },
                 cancellation));
         }
+    }
+
+    private async Task KeepAccountsAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        var hasher = new PasswordHasher<Account>();
+        // One hash for all: it is slow on purpose, and the password of the demo is printed anyway.
+        string? hash = null;
+        foreach (var row in data.Accounts)
+        {
+            var account = new Account
+            {
+                Id = Guid.CreateVersion7(), PersonId = ids[row.Person], UserName = row.SignInName, NormalizedUserName = KeyText.Of(row.SignInName),
+            };
+            account.PasswordHash = hash ??= hasher.HashPassword(account, data.Provider.Password);
+            records.Add(account);
+        }
+
+        await records.SaveChangesAsync(cancellation);
+        records.ChangeTracker.Clear();
     }
 
     private async Task SitAsync(RecordsContext records, DemoSitting row, CancellationToken cancellation)

@@ -12,7 +12,7 @@ internal sealed class DemoSummary(RecordsContext records, IReadOnlyDictionary<st
     /// <summary>How far ahead "soon" reaches.</summary>
     private static readonly Duration Soon = new(60, DurationUnit.Days);
 
-    public async Task PrintAsync(DemoPlace place, Uri address, CancellationToken cancellation)
+    public async Task PrintAsync(DemoPlace place, Uri address, string password, CancellationToken cancellation)
     {
         Line($"DEMO on {Written(today)}: an invented provider, invented people. Nothing here may be used.");
         Line();
@@ -25,8 +25,30 @@ internal sealed class DemoSummary(RecordsContext records, IReadOnlyDictionary<st
         Line($"Database             {place.Database}");
         Line($"Open                 {address}");
         Line($"Check a certificate  {new Uri(address, $"verify/{example}")}");
-        Line("Sign-ins             none yet: pages for the four roles do not exist");
+        Line($"Sign in              {new Uri(address, "en/sign-in")}, everybody with the password: {password}");
+        await PrintAccountsAsync(cancellation);
         await output.FlushAsync(cancellation);
+    }
+
+    private async Task PrintAccountsAsync(CancellationToken cancellation)
+    {
+        var accounts = await (from account in records.Accounts
+                              join name in records.PersonNames on account.PersonId equals name.PersonId
+                              orderby account.UserName
+                              select new
+                              {
+                                  account.UserName,
+                                  Name = name.Text,
+                                  Role = records.Appointments.Where(row => row.PersonId == account.PersonId).Select(row => (AppointedRole?)row.Role).FirstOrDefault(),
+                                  Employer = (from row in records.Representatives
+                                              where row.PersonId == account.PersonId
+                                              join employer in records.Employers on row.EmployerId equals employer.Id
+                                              select employer.Name).FirstOrDefault(),
+                              }).ToListAsync(cancellation);
+        var listed = accounts.Select(account => (
+            Role: account.Role is { } role ? Word(role) : account.Employer is null ? "worker" : "employer", account.UserName, account.Name, account.Employer));
+        foreach (var account in listed.OrderBy(account => account.Role, StringComparer.Ordinal))
+            Line($"  {account.Role,-15} {account.UserName,-21} {account.Name}{(account.Employer is null ? "" : $", {account.Employer}")}");
     }
 
     private async Task PrintGradedAsync(CancellationToken cancellation)

@@ -135,21 +135,26 @@ public sealed class DemoTests(MadeDemo demo) : IClassFixture<MadeDemo>
     {
         await using var records = demo.Open();
         var output = new StringWriter();
-        await new DemoSummary(records, demo.Courses, MadeDemo.Today, output).PrintAsync(demo.Place, new("http://localhost:5080"), Cancel);
+        await new DemoSummary(records, demo.Courses, MadeDemo.Today, output).PrintAsync(demo.Place, new("http://localhost:5080"), "open gate", Cancel);
         var text = output.ToString();
 
         var passed = await records.SittingResults.CountAsync(result => result.IsPassed, Cancel);
         Assert.Matches($@"Graded\s+{await records.SittingResults.CountAsync(Cancel)} sittings: {passed} passed", text);
         Assert.Matches($@"Issued\s+{await records.Papers.CountAsync(Cancel)} certificates as {await records.Renderings.CountAsync(Cancel)} PDF files", text);
         var held = await records.AllHeldCertificationsAsync(Cancel).ToListAsync(Cancel);
+        foreach (var name in await records.Accounts.Select(account => account.UserName!).ToListAsync(Cancel)) Assert.Contains($" {name} ", text, StringComparison.Ordinal);
         Assert.Contains($"{Lapses.By(held, MadeDemo.Today, MadeDemo.Today.AddDays(60)).Count} lapse from today", text, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_demo_of_today_is_not_made_again_and_one_of_another_day_is()
+    public async Task A_demo_of_today_is_not_made_again_and_one_of_another_day_or_program_is()
     {
-        Assert.True(demo.Place.IsOf(MadeDemo.Today));
-        Assert.False(demo.Place.IsOf(MadeDemo.Today.AddDays(1)));
+        await using var records = demo.Open();
+        var schema = records.Database.GetMigrations().Last();
+
+        Assert.True(demo.Place.IsOf(MadeDemo.Today, schema));
+        Assert.False(demo.Place.IsOf(MadeDemo.Today.AddDays(1), schema));
+        Assert.False(demo.Place.IsOf(MadeDemo.Today, "an older one"));
     }
 
     [Fact]

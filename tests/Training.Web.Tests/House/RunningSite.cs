@@ -80,10 +80,10 @@ internal sealed class RunningSite : IDisposable
     }
 
     /// <summary>A browser of its own, signed in to nothing.</summary>
-    public Browser OpenBrowser() => new(factory.ClientOptions.BaseAddress);
+    public PlainBrowser OpenBrowser() => new(factory.ClientOptions.BaseAddress);
 
     /// <summary>A browser signed in as this person; the account is made where there is none.</summary>
-    public async Task<Browser> SignInAsync(Guid personId)
+    public async Task<PlainBrowser> SignInAsync(Guid personId)
     {
         var name = await Accounts.EnsureAsync(factory.Services, personId);
         var browser = OpenBrowser();

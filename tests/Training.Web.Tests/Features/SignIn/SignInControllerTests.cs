@@ -217,13 +217,13 @@ public sealed class SignInControllerTests(SharedSite shared)
         Assert.Equal((302, $"/en/employers/{employerId}"), await WhereAsync(browser, "/en/start"));
     }
 
-    private static async Task<(int, string?)> WhereAsync(Browser browser, string path)
+    private static async Task<(int, string?)> WhereAsync(PlainBrowser browser, string path)
     {
         var answer = await browser.GetAsync(path);
         return (answer.Status, answer.Location);
     }
 
-    private static async Task<(int, string?)> WhereToAsync(Browser browser, Dictionary<string, string> fields)
+    private static async Task<(int, string?)> WhereToAsync(PlainBrowser browser, Dictionary<string, string> fields)
     {
         var answer = await browser.PostAsync("/en/sign-in", fields);
         return (answer.Status, answer.Location);

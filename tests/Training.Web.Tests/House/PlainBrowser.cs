@@ -15,7 +15,7 @@ internal sealed record Answer(int Status, string Html, string? Location, byte[] 
 /// A browser without script: keeps cookies (also those that want https, as a browser does behind a proxy), follows nothing by itself, and
 /// sends forms as the page gave them, hidden fields included.
 /// </summary>
-internal sealed partial class Browser(Uri address) : IDisposable
+internal sealed partial class PlainBrowser(Uri address) : IDisposable
 {
     private readonly HttpClient client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false }) { BaseAddress = address };
     private readonly Dictionary<string, string> cookies = new(StringComparer.Ordinal);
