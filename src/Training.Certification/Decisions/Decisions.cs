@@ -40,7 +40,7 @@ public static class Decisions
     }
 
     /// <summary>The period that the renewal route would renew; null where the grant's requirements are asked.</summary>
-    private static Period? FindRenewed(HeldCertification held, DateOnly on)
+    internal static Period? FindRenewed(HeldCertification held, DateOnly on)
     {
         var last = held.Periods[^1];
         return on > last.GraceEndsOn || Standings.IsWithdrawn(held, on) ? null : last;
@@ -93,7 +93,8 @@ public static class Decisions
         return new Period(number, on, on, scheme.Terms.Validity.After(countFrom), scheme.Terms);
     }
 
-    private static void ThrowIfMixedUp(CaseFile file)
+    /// <summary>Throws where the caller mixed up records.</summary>
+    internal static void ThrowIfMixedUp(CaseFile file)
     {
         if (file.Scheme is { Kind: SchemeKind.Certification, Separation: Separation.None })
             throw new ArgumentException("A certification keeps its hats apart.", nameof(file));

@@ -33,9 +33,21 @@ internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on
         _ => throw new UnreachableException(),
     };
 
+    /// <summary>The last day through which the requirement stays met if nothing is added; null where it is not met.</summary>
+    /// <remarks>Rule: docs/rules.md, "What is to be done next".</remarks>
+    public DateOnly? FindMetUntil(Requirement requirement) => requirement switch
+    {
+        Requirement.PassedQuiz quiz => LastDayOf(quiz, quiz.GreatestAge, ResultsOf(quiz)),
+        Requirement.PassedPractical practical => LastDayOf(practical, practical.GreatestAge, ResultsOf(practical)),
+        Requirement.Holds holds => Look(holds).Reasons.Count == 0 && FindHeld(holds.SchemeId) is { } held ? Standings.ExpiresOn(held, on) : null,
+        _ => throw new UnreachableException(),
+    };
+
+    private HeldCertification? FindHeld(string schemeId) => file.Held.FirstOrDefault(held => held.SchemeId == schemeId);
+
     private RequirementFinding Look(Requirement.Holds holds)
     {
-        var held = file.Held.FirstOrDefault(certification => certification.SchemeId == holds.SchemeId);
+        var held = FindHeld(holds.SchemeId);
         var standing = held is null ? null : Standings.On(held, on);
         return standing is Standing.Current or Standing.RenewalDue
             ? RequirementFinding.Unmet()
@@ -62,6 +74,11 @@ internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on
             ? RequirementFinding.Unmet([.. ReasonsOfAge(requirement, greatestAge, passes[0])])
             : counting.Select(e => Examine(requirement, e)).MinBy(Rank)!; // not null: there is at least one
     }
+
+    private DateOnly? LastDayOf(Requirement requirement, Duration greatestAge, IEnumerable<Evidence> evidence) => evidence
+        .Where(e => e.On <= on && IsPass(e) && !ReasonsOfAge(requirement, greatestAge, e).Any())
+        .Where(e => Examine(requirement, e).Reasons.Count == 0)
+        .Max(e => (DateOnly?)CountedThrough(e.On, greatestAge));
 
     private static bool IsPass(Evidence evidence) => evidence switch
     {
