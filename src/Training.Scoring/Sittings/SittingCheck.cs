@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Training.Courses;
 
@@ -16,9 +15,9 @@ internal sealed class SittingCheck(Course course, Sitting sitting, ICollection<P
         // Against another snapshot or quiz every question would be a finding, and none of them would help.
         if (!IsOfThisCourse()) return;
         foreach (var drawn in sitting.Draw.Questions) CheckDrawn(drawn);
-        foreach (var id in Repeated(sitting.Draw.Questions.Select(drawn => drawn.QuestionId))) ReportQuestion(SittingProblems.QuestionDrawnTwice, id);
+        foreach (var id in AnswerCheck.Repeated(sitting.Draw.Questions.Select(drawn => drawn.QuestionId))) ReportQuestion(SittingProblems.QuestionDrawnTwice, id);
         CheckBlueprint();
-        foreach (var id in Repeated(sitting.Answers.Select(answer => answer.QuestionId))) ReportQuestion(SittingProblems.AnsweredTwice, id);
+        foreach (var id in AnswerCheck.Repeated(sitting.Answers.Select(answer => answer.QuestionId))) ReportQuestion(SittingProblems.AnsweredTwice, id);
         foreach (var answer in sitting.Answers) CheckAnswer(answer);
     }
 
@@ -88,27 +87,8 @@ internal sealed class SittingCheck(Course course, Sitting sitting, ICollection<P
 
         // A drawn question that the pool lacks has been reported; nothing can be said about its answer.
         if (!_pool.TryGetValue(answer.QuestionId, out var question)) return;
-        if (!FitsType(question.Key, answer)) ReportQuestion(SittingProblems.AnswerShape, question.Id);
-        if (question.Key is QuestionKey.Number) return;
-        foreach (var unknown in answer.OptionIds.Except(question.OptionIds, StringComparer.Ordinal))
-        {
-            ReportQuestion(SittingProblems.OptionUnknown, question.Id, unknown);
-        }
-
-        foreach (var repeated in Repeated(answer.OptionIds)) ReportQuestion(SittingProblems.OptionRepeated, question.Id, repeated);
+        AnswerCheck.Run(question, answer, problems);
     }
-
-    private static bool FitsType(QuestionKey key, Answer answer) => key switch
-    {
-        QuestionKey.One => answer.Number is null && answer.OptionIds.Count == 1,
-        QuestionKey.Several => answer.Number is null,
-        QuestionKey.Order order => answer.Number is null && answer.OptionIds.Count == order.OptionIds.Count,
-        QuestionKey.Number => answer.Number is not null && answer.OptionIds.Count == 0,
-        _ => throw new UnreachableException(),
-    };
-
-    private static IEnumerable<string> Repeated(IEnumerable<string> ids) =>
-        ids.GroupBy(id => id, StringComparer.Ordinal).Where(same => same.Skip(1).Any()).Select(same => same.Key);
 
     private void ReportQuestion(string code, string questionId, params string[] more) =>
         Report(code, Place.Of($"question {questionId}"), [questionId, .. more]);

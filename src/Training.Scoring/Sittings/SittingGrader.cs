@@ -33,14 +33,21 @@ public static class SittingGrader
         int PointsIn(string topic) => marked.Count(one => one.Question.Topic == topic && one.Mark is Mark.Right);
     }
 
+    /// <summary>Marks one answer by the key alone, as practice does: no clock, no sitting.</summary>
+    /// <param name="question">The question that was shown.</param>
+    /// <param name="answer">An answer in which <see cref="AnswerCheck"/> finds nothing; null where none was given.</param>
+    /// <returns>Right, wrong or blank; never late.</returns>
+    public static Mark MarkOf(Question question, Answer? answer)
+    {
+        // Several answers with none chosen says as little as no answer; the other types cannot be empty.
+        if (answer is null or { OptionIds.Count: 0, Number: null }) return Mark.Blank;
+        return IsRight(question.Key, answer) ? Mark.Right : Mark.Wrong;
+    }
+
     private static Mark MarkOf(Question question, Answer? answer, Sitting sitting, Quiz quiz)
     {
-        if (answer is null) return Mark.Blank;
-        if (quiz.TimeLimitMinutes is { } minutes && answer.SavedAt - sitting.StartedAt > TimeSpan.FromMinutes(minutes)) return Mark.Late;
-
-        // Several answers with none chosen says as little as no answer; the other types cannot be empty.
-        if (answer.OptionIds.Count == 0 && answer.Number is null) return Mark.Blank;
-        return IsRight(question.Key, answer) ? Mark.Right : Mark.Wrong;
+        if (answer is not null && TimeLimit.IsLate(quiz, sitting.StartedAt, answer.SavedAt)) return Mark.Late;
+        return MarkOf(question, answer);
     }
 
     // The check has seen to it that the answer fits the type and names no option twice.
