@@ -68,6 +68,15 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Who was taught at a class.</summary>
     public DbSet<ClassAttendance> ClassAttendances => Set<ClassAttendance>();
 
+    /// <summary>Which parts of which course text people said that they have read.</summary>
+    public DbSet<ModuleReading> ModuleReadings => Set<ModuleReading>();
+
+    /// <summary>Sittings from their start on.</summary>
+    public DbSet<StartedSitting> StartedSittings => Set<StartedSitting>();
+
+    /// <summary>Answers of started sittings.</summary>
+    public DbSet<StartedAnswer> StartedAnswers => Set<StartedAnswer>();
+
     /// <summary>Sittings, disputed copies included.</summary>
     public DbSet<SittingRecord> Sittings => Set<SittingRecord>();
 

@@ -17,6 +17,9 @@ public static class RecordsProblems
     /// <summary>The same id came with other content; both are kept. Argument: the id.</summary>
     public const string OtherContent = "records.other-content";
 
+    /// <summary>The answer came after its sitting was submitted; what was submitted stands.</summary>
+    public const string SittingSubmitted = "records.sitting-submitted";
+
     /// <summary>This try of this candidate was already scored by this instructor on another sheet; both are kept. Argument: the try.</summary>
     public const string TryScored = "records.try-scored";
 

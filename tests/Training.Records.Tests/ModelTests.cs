@@ -15,7 +15,7 @@ public sealed class ModelTests
     private static readonly string[] Unbounded =
     [
         "CourseSnapshotRecord.Content", "SittingResultRecord.Reasons", "ScoresheetResultRecord.Reasons", "DecisionRecord.Reasons",
-        "DrawnQuestionRecord.OptionIds", "AnswerRecord.OptionIds",
+        "DrawnQuestionRecord.OptionIds", "AnswerRecord.OptionIds", "StartedSitting.Draw", "StartedAnswer.OptionIds",
     ];
 
     [Theory, MemberData(nameof(Engines))]

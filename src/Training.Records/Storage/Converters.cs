@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using Training.Courses;
+using Training.Scoring;
 
 namespace Training.Records;
 
@@ -37,6 +38,11 @@ internal sealed class SeedConverter() : ValueConverter<ulong, long>(
 internal sealed class NumberTextConverter() : ValueConverter<decimal, string>(
     number => number.ToString(CultureInfo.InvariantCulture),
     stored => decimal.Parse(stored, NumberStyles.Number, CultureInfo.InvariantCulture));
+
+/// <summary>A draw as the one item of a stored list.</summary>
+internal sealed class DrawConverter() : ValueConverter<Draw, string>(
+    draw => StoredJson.Write(new[] { draw }),
+    stored => StoredJson.Read<Draw>(stored)[0]);
 
 internal sealed class TextListConverter() : ValueConverter<IReadOnlyList<string>, string>(
     texts => StoredJson.Write(texts),
