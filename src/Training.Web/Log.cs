@@ -20,4 +20,7 @@ internal static partial class Log
 
     [LoggerMessage(5, LogLevel.Warning, "A kept course cannot be read by this version of the program and is not restored: {CourseId}")]
     public static partial void SnapshotUnreadable(ILogger logger, string courseId);
+
+    [LoggerMessage(20, LogLevel.Warning, "A rule granted, but its decision or paper has a problem. Person {PersonId}, scheme {SchemeId}: {Code}")]
+    public static partial void RuleDecisionProblem(ILogger logger, Guid personId, string schemeId, string code);
 }
