@@ -65,6 +65,9 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Who taught at a class.</summary>
     public DbSet<ClassTeaching> ClassTeachings => Set<ClassTeaching>();
 
+    /// <summary>Who may score at a class.</summary>
+    public DbSet<ClassScorer> ClassScorers => Set<ClassScorer>();
+
     /// <summary>Who was taught at a class.</summary>
     public DbSet<ClassAttendance> ClassAttendances => Set<ClassAttendance>();
 
@@ -85,6 +88,9 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     /// <summary>Scoresheets, disputed copies included.</summary>
     public DbSet<ScoresheetRecord> Scoresheets => Set<ScoresheetRecord>();
+
+    /// <summary>Scoresheets that were started, signed or not.</summary>
+    public DbSet<StartedScoresheet> StartedScoresheets => Set<StartedScoresheet>();
 
     /// <summary>Results of scoresheets.</summary>
     public DbSet<ScoresheetResultRecord> ScoresheetResults => Set<ScoresheetResultRecord>();

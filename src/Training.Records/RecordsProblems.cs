@@ -23,6 +23,24 @@ public static class RecordsProblems
     /// <summary>This try of this candidate was already scored by this instructor on another sheet; both are kept. Argument: the try.</summary>
     public const string TryScored = "records.try-scored";
 
+    /// <summary>This scoresheet was started with other entries, which stay. Argument: the id.</summary>
+    public const string StartedOtherwise = "records.started-otherwise";
+
+    /// <summary>The scoresheet is signed: nothing more can be marked on it.</summary>
+    public const string SignedAlready = "records.signed-already";
+
+    /// <summary>The practical was stopped: nothing more can be marked until the stop is taken back. Argument: the step.</summary>
+    public const string StoppedAlready = "records.stopped-already";
+
+    /// <summary>The candidate does not attend the class. Argument: the id.</summary>
+    public const string NotInClass = "records.not-in-class";
+
+    /// <summary>The instructor is no scorer of the class. Argument: the id.</summary>
+    public const string NotAScorer = "records.not-a-scorer";
+
+    /// <summary>A written reason for scoring somebody whom one taught is given by the scorer or by a lead. Arguments: the id, the day.</summary>
+    public const string NotTheScorerNorALead = "records.not-the-scorer-nor-a-lead";
+
     /// <summary>The instructor and the candidate are one person.</summary>
     public const string ScoresOneself = "records.scores-oneself";
 

@@ -46,6 +46,8 @@ internal sealed class Cast
         records.Add(new Employer { Id = cast.Employer, Name = $"Mesa Seca Solar {cast.Employer}" });
         records.Add(new Site { Id = cast.Site, EmployerId = cast.Employer, Name = "Block 7", Zone = Zone, Region = "US" });
         records.Add(new ClassRecord { Id = cast.Class, SiteId = cast.Site, HeldOn = Today, CourseId = cast.CourseId, Capacity = 8 });
+        records.Add(new ClassScorer { ClassId = cast.Class, InstructorId = cast.Instructor });
+        records.Add(new ClassAttendance { ClassId = cast.Class, PersonId = cast.Worker });
         await records.SaveChangesAsync();
         await records.KeepSnapshotAsync(cast.CourseId, cast.CourseHash, "snapshot", Now, default);
         await records.KeepAsync(Appoint(cast.Instructor, AppointedRole.Instructor), default);
@@ -81,7 +83,8 @@ internal sealed class Cast
     internal Scoresheet Sheet(Guid? id = null, int @try = 1, string remarks = "", Subject subject = Subject.Model, LiveConditions? live = null) => new(
         id ?? Guid.CreateVersion7(), Class, Worker, Instructor, CourseHash, "move-to-bucket", "v1", subject, @try,
         [new("inspect-tongs", Observation.Done), new("grip", Observation.DoneAfterPrompt), new("lid", Observation.NotDone)],
-        null, live, Language.English, true, Now.AddMinutes(subject == Subject.Live ? -5 : -30), remarks);
+        null, live, new PracticalConditions("Gravel, overcast", 31, "Hook 2, tongs 5", KitInspected: true),
+        Language.English, true, Now.AddMinutes(subject == Subject.Live ? -5 : -30), "Winifred Oakley", remarks);
 
     internal static ScoresheetResult PassedSheet() => new("v1", PracticalOutcome.Passed, 5, 6, []);
 

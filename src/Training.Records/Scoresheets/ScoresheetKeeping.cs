@@ -71,28 +71,33 @@ public static class ScoresheetKeeping
         throw new InvalidOperationException($"Scoresheet {sheetId} was regraded by others {Bounds.Attempts} times over.");
     }
 
-    /// <summary>Keeps a lead's written reason why this sheet's scorer may count although they taught. The first reason stays.</summary>
+    /// <summary>Keeps the written reason why this sheet's scorer may count although they taught. The first reason stays.</summary>
     /// <param name="records">Where to.</param>
     /// <param name="sheetId">The form's id of the sheet.</param>
-    /// <param name="leadId">Appointed as programme lead on <paramref name="writtenOn"/>.</param>
+    /// <param name="writerId">The sheet's own scorer, or somebody appointed as programme lead on <paramref name="writtenOn"/>.</param>
     /// <param name="reason">Why; at most 2,000 characters.</param>
     /// <param name="writtenOn">Today in the provider's zone.</param>
     /// <param name="now">UTC.</param>
     /// <param name="cancellation">Ends the wait.</param>
     public static async Task<Kept> KeepSeparationReasonAsync(
-        this RecordsContext records, Guid sheetId, Guid leadId, string reason, DateOnly writtenOn, DateTimeOffset now, CancellationToken cancellation)
+        this RecordsContext records, Guid sheetId, Guid writerId, string reason, DateOnly writtenOn, DateTimeOffset now, CancellationToken cancellation)
     {
         var problems = new List<Problem>();
-        await records.RequireAppointedAsync(leadId, AppointedRole.ProgrammeLead, writtenOn, problems, cancellation);
-        var rowId = await records.Scoresheets.Where(sheet => sheet.FormId == sheetId && sheet.Copy == 1)
-            .Select(sheet => (Guid?)sheet.Id).SingleOrDefaultAsync(cancellation);
-        if (rowId is null) problems.Add(RecordsProblems.At("scoresheet", RecordsProblems.ResultUnknown, sheetId.ToString()));
-        if (problems.Count > 0 || rowId is not { } id) return new Kept.Refused(problems);
+        var sheet = await records.Scoresheets.Where(sheet => sheet.FormId == sheetId && sheet.Copy == 1)
+            .Select(sheet => new { sheet.Id, sheet.InstructorId }).SingleOrDefaultAsync(cancellation);
+        if (sheet is null) problems.Add(RecordsProblems.At("scoresheet", RecordsProblems.ResultUnknown, sheetId.ToString()));
+        if (writerId != sheet?.InstructorId && !await records.IsAppointedAsync(writerId, AppointedRole.ProgrammeLead, writtenOn, cancellation))
+        {
+            problems.Add(RecordsProblems.At(
+                "writer", RecordsProblems.NotTheScorerNorALead, writerId.ToString(), writtenOn.ToString("O", CultureInfo.InvariantCulture)));
+        }
 
-        var row = new SeparationReasonRecord { ScoresheetId = id, LeadId = leadId, Reason = reason, WrittenAt = now };
+        if (problems.Count > 0 || sheet is not { Id: var id }) return new Kept.Refused(problems);
+
+        var row = new SeparationReasonRecord { ScoresheetId = id, WriterId = writerId, Reason = reason, WrittenAt = now };
         if (await records.TryInsertAsync(cancellation, row)) return new Kept.Stored(id);
         var first = await records.SeparationReasons.AsNoTracking().SingleAsync(other => other.ScoresheetId == id, cancellation);
-        return first.LeadId == leadId && first.Reason == reason
+        return first.WriterId == writerId && first.Reason == reason
             ? new Kept.AlreadyStored(id)
             : new Kept.Refused([RecordsProblems.At("scoresheet", RecordsProblems.OtherContent, sheetId.ToString())]);
     }
@@ -106,9 +111,23 @@ public static class ScoresheetKeeping
         await records.RequireAppointedAsync(sheet.InstructorId, AppointedRole.Instructor, scoredOn, problems, cancellation);
         if (sheet.Live is { } live) await records.RequirePersonAsync(live.WatcherId, "watcher", problems, cancellation);
         await records.RequireSnapshotAsync(sheet.CourseHash, problems, cancellation);
-        if (!await records.Classes.AnyAsync(day => day.Id == sheet.ClassId, cancellation))
-            problems.Add(RecordsProblems.At("class", RecordsProblems.ClassUnknown, sheet.ClassId.ToString()));
+        await records.RequireInClassAsync(sheet.ClassId, sheet.CandidateId, sheet.InstructorId, problems, cancellation);
         return problems;
+    }
+
+    internal static async Task RequireInClassAsync(
+        this RecordsContext records, Guid classId, Guid candidateId, Guid instructorId, List<Problem> problems, CancellationToken cancellation)
+    {
+        if (!await records.Classes.AnyAsync(day => day.Id == classId, cancellation))
+        {
+            problems.Add(RecordsProblems.At("class", RecordsProblems.ClassUnknown, classId.ToString()));
+            return;
+        }
+
+        if (!await records.ClassAttendances.AnyAsync(row => row.ClassId == classId && row.PersonId == candidateId, cancellation))
+            problems.Add(RecordsProblems.At("candidate", RecordsProblems.NotInClass, candidateId.ToString()));
+        if (!await records.ClassScorers.AnyAsync(row => row.ClassId == classId && row.InstructorId == instructorId, cancellation))
+            problems.Add(RecordsProblems.At("instructor", RecordsProblems.NotAScorer, instructorId.ToString()));
     }
 
     private static async Task<Guid?> RequireModelPassAsync(

@@ -52,8 +52,23 @@ public sealed class ScoresheetRecord
     /// <summary>Whether the instructor looked at the candidate's identification.</summary>
     public required bool IsIdentityConfirmed { get; init; }
 
+    /// <summary>Ground, light and weather.</summary>
+    public required string Surroundings { get; init; }
+
+    /// <summary>In whole °C, or null.</summary>
+    public required int? AirTemperature { get; init; }
+
+    /// <summary>Which kit was used.</summary>
+    public required string Kit { get; init; }
+
+    /// <summary>Whether the kit was inspected before it was used.</summary>
+    public required bool IsKitInspected { get; init; }
+
     /// <summary>UTC, to the millisecond.</summary>
     public required DateTimeOffset SignedAt { get; init; }
+
+    /// <summary>The name typed to sign.</summary>
+    public required string SignedName { get; init; }
 
     /// <summary>The calendar day of the sheet in <see cref="Zone"/>.</summary>
     public required DateOnly ScoredOn { get; init; }
@@ -85,6 +100,9 @@ internal sealed class ScoresheetRecordConfiguration : IEntityTypeConfiguration<S
         builder.Property(sheet => sheet.ChecklistVersion).HasMaxLength(Bounds.Hash);
         builder.Property(sheet => sheet.StoppedAtStep).HasMaxLength(Bounds.Id);
         builder.Property(sheet => sheet.Zone).HasMaxLength(Bounds.Zone);
+        builder.Property(sheet => sheet.Surroundings).HasMaxLength(Bounds.Conditions);
+        builder.Property(sheet => sheet.Kit).HasMaxLength(Bounds.Conditions);
+        builder.Property(sheet => sheet.SignedName).HasMaxLength(Bounds.Name);
         builder.Property(sheet => sheet.Remarks).HasMaxLength(Bounds.Reason);
         // The form makes its id before there is signal: the same post again hits the first index. Copy 1 exists once a form, and once a try.
         builder.HasIndex(sheet => new { sheet.FormId, sheet.ContentHash }).IsUnique();

@@ -26,7 +26,12 @@ internal static class ScoresheetRows
             StoppedAtStep = sheet.StoppedAtStep,
             Language = sheet.Language,
             IsIdentityConfirmed = sheet.IdentityConfirmed,
+            Surroundings = sheet.Conditions.Surroundings,
+            AirTemperature = sheet.Conditions.AirTemperature,
+            Kit = sheet.Conditions.Kit,
+            IsKitInspected = sheet.Conditions.KitInspected,
             SignedAt = sheet.SignedAt,
+            SignedName = sheet.SignedName,
             ScoredOn = scoredOn,
             Zone = zone,
             Remarks = sheet.Remarks,
@@ -64,7 +69,8 @@ internal static class ScoresheetRows
         row.Live is { } live && modelPassFormId is { } modelPass
             ? new LiveConditions(live.PermitNumber, live.BitePlanCheckedOn, live.CommunicationsTestedAt, live.WatcherId, modelPass)
             : null,
-        row.Language, row.IsIdentityConfirmed, row.SignedAt, row.Remarks);
+        new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit, row.IsKitInspected),
+        row.Language, row.IsIdentityConfirmed, row.SignedAt, row.SignedName, row.Remarks);
 
     internal static ScoresheetResult Read(ScoresheetResultRecord row) => new(
         row.ChecklistVersion, row.Outcome, row.Points, row.MaxPoints, StoredJson.Read<ScoresheetReason>(row.Reasons));

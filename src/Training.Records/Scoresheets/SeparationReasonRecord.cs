@@ -4,7 +4,7 @@ using Microsoft.EntityFrameworkCore.Metadata.Builders;
 namespace Training.Records;
 
 /// <summary>
-/// A lead's written reason why a scorer may count although they taught the candidate within two years. It belongs to the sheet, not to
+/// The written reason why a scorer may count although they taught the candidate within two years. It belongs to the sheet, not to
 /// one of its results, so that regrading does not lose it.
 /// </summary>
 public sealed class SeparationReasonRecord
@@ -12,8 +12,8 @@ public sealed class SeparationReasonRecord
     /// <summary>Which sheet; one reason each.</summary>
     public required Guid ScoresheetId { get; init; }
 
-    /// <summary>The lead.</summary>
-    public required Guid LeadId { get; init; }
+    /// <summary>The scorer, who wrote it before scoring, or a lead.</summary>
+    public required Guid WriterId { get; init; }
 
     /// <summary>Why.</summary>
     public required string Reason { get; init; }
@@ -29,6 +29,6 @@ internal sealed class SeparationReasonRecordConfiguration : IEntityTypeConfigura
         builder.HasKey(reason => reason.ScoresheetId);
         builder.Property(reason => reason.Reason).HasMaxLength(Bounds.Reason);
         builder.HasOne<ScoresheetRecord>().WithOne().HasForeignKey<SeparationReasonRecord>(reason => reason.ScoresheetId);
-        builder.HasOne<Person>().WithMany().HasForeignKey(reason => reason.LeadId);
+        builder.HasOne<Person>().WithMany().HasForeignKey(reason => reason.WriterId);
     }
 }

@@ -18,6 +18,9 @@ public static class Bounds
     /// <summary>IANA time zones and regions.</summary>
     public const int Zone = 64;
 
+    /// <summary>Surroundings and kit of a practical.</summary>
+    public const int Conditions = 500;
+
     /// <summary>Reasons and remarks that people write.</summary>
     public const int Reason = 2000;
 

@@ -38,10 +38,10 @@ internal static class ContentHash
         });
     });
 
-    /// <summary>["scoresheet/1", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, language, identity confirmed, remarks].</summary>
+    /// <summary>["scoresheet/2", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, kit inspected], language, identity confirmed, signed name, remarks].</summary>
     internal static string Of(Scoresheet sheet) => Hash(writer =>
     {
-        writer.WriteStringValue("scoresheet/1");
+        writer.WriteStringValue("scoresheet/2");
         writer.WriteStringValue(sheet.ClassId);
         writer.WriteStringValue(sheet.CandidateId);
         writer.WriteStringValue(sheet.InstructorId);
@@ -58,8 +58,10 @@ internal static class ContentHash
         writer.WriteStringValue(sheet.StoppedAtStep);
         if (sheet.Live is { } live) Write(writer, live);
         else writer.WriteNullValue();
+        Write(writer, sheet.Conditions);
         writer.WriteStringValue(sheet.Language.Tag());
         writer.WriteBooleanValue(sheet.IdentityConfirmed);
+        writer.WriteStringValue(sheet.SignedName);
         writer.WriteStringValue(sheet.Remarks);
     });
 
@@ -72,6 +74,17 @@ internal static class ContentHash
         writer.WriteNumberValue(Instants.Truncate(live.CommunicationsTestedAt).ToUnixTimeMilliseconds());
         writer.WriteStringValue(live.WatcherId);
         writer.WriteStringValue(live.ModelPassId);
+        writer.WriteEndArray();
+    }
+
+    private static void Write(Utf8JsonWriter writer, PracticalConditions conditions)
+    {
+        writer.WriteStartArray();
+        writer.WriteStringValue(conditions.Surroundings);
+        if (conditions.AirTemperature is { } temperature) writer.WriteNumberValue(temperature);
+        else writer.WriteNullValue();
+        writer.WriteStringValue(conditions.Kit);
+        writer.WriteBooleanValue(conditions.KitInspected);
         writer.WriteEndArray();
     }
 

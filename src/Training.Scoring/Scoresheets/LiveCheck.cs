@@ -23,6 +23,13 @@ internal sealed class LiveCheck(Scoresheet sheet, ScoresheetContext context, ICo
     private void CheckConditions(LiveConditions live)
     {
         if (string.IsNullOrWhiteSpace(live.PermitNumber)) Report(ScoresheetProblems.PermitNumberMissing, nameof(live.PermitNumber));
+        if (live.PermitNumber.Length > ScoresheetGrader.GreatestPermitNumberLength)
+        {
+            Report(ScoresheetProblems.PermitNumberTooLong, nameof(live.PermitNumber),
+                live.PermitNumber.Length.ToString(CultureInfo.InvariantCulture),
+                ScoresheetGrader.GreatestPermitNumberLength.ToString(CultureInfo.InvariantCulture));
+        }
+
         CheckBitePlan(live.BitePlanCheckedOn);
         var testedBefore = sheet.SignedAt - live.CommunicationsTestedAt;
         if (testedBefore < TimeSpan.Zero || testedBefore > ScoresheetGrader.CommunicationsTestGreatestAge)

@@ -31,9 +31,11 @@ public enum Observation
 /// <param name="Observations">One a step, in the checklist's order.</param>
 /// <param name="StoppedAtStep">Id of the step at which it was stopped, or null.</param>
 /// <param name="Live">What a live sheet needs besides; null on a model.</param>
+/// <param name="Conditions">In what surroundings and with what kit it was scored.</param>
 /// <param name="Language">The language in which the instructions were read.</param>
 /// <param name="IdentityConfirmed">The instructor looked at the candidate's identification.</param>
 /// <param name="SignedAt">UTC.</param>
+/// <param name="SignedName">The name that the instructor typed to sign, 1 to 200 characters.</param>
 /// <param name="Remarks">Free text, at most 2,000 characters; never changes the outcome.</param>
 public sealed record Scoresheet(
     Guid Id,
@@ -48,9 +50,11 @@ public sealed record Scoresheet(
     IReadOnlyList<StepObservation> Observations,
     string? StoppedAtStep,
     LiveConditions? Live,
+    PracticalConditions Conditions,
     Language Language,
     bool IdentityConfirmed,
     DateTimeOffset SignedAt,
+    string SignedName,
     string Remarks);
 
 /// <summary>One step's observation.</summary>

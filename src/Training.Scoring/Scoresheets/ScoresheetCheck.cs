@@ -9,6 +9,9 @@ internal sealed class ScoresheetCheck(Checklist checklist, Scoresheet sheet, ICo
     public void Run()
     {
         CheckHead();
+        CheckConditions(sheet.Conditions);
+        CheckText(sheet.SignedName, ScoresheetGrader.GreatestSignedNameLength, nameof(sheet.SignedName),
+            ScoresheetProblems.SignedNameMissing, ScoresheetProblems.SignedNameTooLong);
         var alreadyThere = problems.Count;
         CheckSteps();
 
@@ -31,6 +34,27 @@ internal sealed class ScoresheetCheck(Checklist checklist, Scoresheet sheet, ICo
             Report(
                 ScoresheetProblems.RemarksTooLong, nameof(sheet.Remarks), Text(sheet.Remarks.Length), Text(ScoresheetGrader.GreatestRemarksLength));
         }
+    }
+
+    private void CheckConditions(PracticalConditions conditions)
+    {
+        CheckText(conditions.Surroundings, ScoresheetGrader.GreatestConditionsLength, nameof(conditions.Surroundings),
+            ScoresheetProblems.SurroundingsMissing, ScoresheetProblems.SurroundingsTooLong);
+        if (conditions.AirTemperature is < ScoresheetGrader.LowestAirTemperature or > ScoresheetGrader.HighestAirTemperature)
+        {
+            Report(ScoresheetProblems.AirTemperatureUnbelievable, nameof(conditions.AirTemperature), Text(conditions.AirTemperature.Value),
+                Text(ScoresheetGrader.LowestAirTemperature), Text(ScoresheetGrader.HighestAirTemperature));
+        }
+
+        CheckText(conditions.Kit, ScoresheetGrader.GreatestConditionsLength, nameof(conditions.Kit),
+            ScoresheetProblems.KitMissing, ScoresheetProblems.KitTooLong);
+        if (!conditions.KitInspected) Report(ScoresheetProblems.KitNotInspected, nameof(conditions.KitInspected));
+    }
+
+    private void CheckText(string text, int greatestLength, string part, string missing, string tooLong)
+    {
+        if (string.IsNullOrWhiteSpace(text)) Report(missing, part);
+        else if (text.Length > greatestLength) Report(tooLong, part, Text(text.Length), Text(greatestLength));
     }
 
     private void CheckSteps()

@@ -9,6 +9,21 @@ public static class ScoresheetGrader
     /// <summary>Most characters that remarks may have.</summary>
     public const int GreatestRemarksLength = 2000;
 
+    /// <summary>Most characters that the surroundings may have, and the kit.</summary>
+    public const int GreatestConditionsLength = 500;
+
+    /// <summary>Most characters that a signature may have.</summary>
+    public const int GreatestSignedNameLength = 200;
+
+    /// <summary>Most characters that a permit number may have.</summary>
+    public const int GreatestPermitNumberLength = 60;
+
+    /// <summary>Lowest air temperature that is believed, in °C. Our rule: beyond it, and beyond 60, it is a slip of the finger.</summary>
+    public const int LowestAirTemperature = -50;
+
+    /// <summary>Highest air temperature that is believed, in °C.</summary>
+    public const int HighestAirTemperature = 60;
+
     /// <summary>How long before the day of a live sheet the bite plan may last have been checked, that day included. Our rule.</summary>
     public static Duration BitePlanGreatestAge { get; } = new(12, DurationUnit.Months);
 

@@ -27,6 +27,30 @@ public static class ScoresheetProblems
     /// <summary>The remarks are too long. Arguments: their length, the greatest length.</summary>
     public const string RemarksTooLong = "scoresheet.remarks-too-long";
 
+    /// <summary>Nothing is said of ground, light and weather.</summary>
+    public const string SurroundingsMissing = "scoresheet.surroundings-missing";
+
+    /// <summary>The text on ground, light and weather is too long. Arguments: its length, the greatest length.</summary>
+    public const string SurroundingsTooLong = "scoresheet.surroundings-too-long";
+
+    /// <summary>No such air temperature is believed. Arguments: the temperature, the lowest and the highest that are, in °C.</summary>
+    public const string AirTemperatureUnbelievable = "scoresheet.air-temperature-unbelievable";
+
+    /// <summary>The kit that was used is not named.</summary>
+    public const string KitMissing = "scoresheet.kit-missing";
+
+    /// <summary>The text on the kit is too long. Arguments: its length, the greatest length.</summary>
+    public const string KitTooLong = "scoresheet.kit-too-long";
+
+    /// <summary>The kit was not inspected before it was used.</summary>
+    public const string KitNotInspected = "scoresheet.kit-not-inspected";
+
+    /// <summary>Nobody typed a name to sign.</summary>
+    public const string SignedNameMissing = "scoresheet.signed-name-missing";
+
+    /// <summary>The name typed to sign is too long. Arguments: its length, the greatest length.</summary>
+    public const string SignedNameTooLong = "scoresheet.signed-name-too-long";
+
     /// <summary>The checklist has no such step. Argument: its id.</summary>
     public const string StepUnknown = "scoresheet.step-unknown";
 
@@ -56,6 +80,9 @@ public static class ScoresheetProblems
 
     /// <summary>The permit number is blank.</summary>
     public const string PermitNumberMissing = "scoresheet.permit-number-missing";
+
+    /// <summary>The permit number is too long. Arguments: its length, the greatest length.</summary>
+    public const string PermitNumberTooLong = "scoresheet.permit-number-too-long";
 
     /// <summary>The bite plan was checked after the day of the sheet. Arguments: both dates, yyyy-MM-dd.</summary>
     public const string BitePlanInFuture = "scoresheet.bite-plan-in-future";

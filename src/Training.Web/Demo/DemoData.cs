@@ -90,7 +90,10 @@ internal sealed record DemoEmployer(string Employer, string Name, string Kind);
 
 internal sealed record DemoSite(string Site, string Employer, string Name, string Zone, string Region);
 
-internal sealed record DemoPerson(string Person, string GivenName, string FamilyName, string Language);
+internal sealed record DemoPerson(string Person, string GivenName, string FamilyName, string Language)
+{
+    public string FullName => $"{GivenName} {FamilyName}";
+}
 
 internal sealed record DemoAppointment(string Person, string Role, int FromDaysAgo);
 
@@ -101,7 +104,14 @@ internal sealed record DemoAccount(string Person, string SignInName);
 internal sealed record DemoEmployment(
     string Person, string Employer, string Badge, string Site, string Crew, int FromDaysAgo, int? UntilDaysAgo);
 
-internal sealed record DemoClass(string Class, string Site, string Course, int DaysAgo, string TaughtBy, int Seats);
+/// <param name="Class">Row id.</param>
+/// <param name="Site">Where.</param>
+/// <param name="Course">Of which course.</param>
+/// <param name="DaysAgo">When; negative for a day to come.</param>
+/// <param name="TaughtBy">One instructor.</param>
+/// <param name="ScoredBy">Who may score there, with spaces between; empty for nobody.</param>
+/// <param name="Seats">How many.</param>
+internal sealed record DemoClass(string Class, string Site, string Course, int DaysAgo, string TaughtBy, string ScoredBy, int Seats);
 
 internal sealed record DemoAttendance(string Class, string Person);
 
@@ -131,6 +141,9 @@ internal sealed record DemoSitting(
 /// <param name="BitePlanAgeDays">Live only: how old the check of the bite plan was on the day.</param>
 /// <param name="Watcher">Live only.</param>
 /// <param name="SeparationReason">Empty, or the lead who recorded it and the written reason, with a bar between.</param>
+/// <param name="Surroundings">Ground, light and weather.</param>
+/// <param name="AirTemperature">In °C, or empty.</param>
+/// <param name="Kit">What was used.</param>
 internal sealed record DemoScoresheet(
     string Sheet,
     string Class,
@@ -145,7 +158,10 @@ internal sealed record DemoScoresheet(
     string Permit,
     int? BitePlanAgeDays,
     string Watcher,
-    string SeparationReason);
+    string SeparationReason,
+    string Surroundings,
+    int? AirTemperature,
+    string Kit);
 
 /// <param name="Person">About whom.</param>
 /// <param name="Scheme">Under which scheme.</param>

@@ -21,6 +21,7 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
     private const int DecisionHourUtc = 22;
 
     private readonly Dictionary<string, DemoSite> sites = data.Sites.ToDictionary(site => site.Site, StringComparer.Ordinal);
+    private readonly Dictionary<string, DemoPerson> people = data.People.ToDictionary(row => row.Person, StringComparer.Ordinal);
     private readonly Dictionary<string, Guid> ids = new(StringComparer.Ordinal);
     private readonly ILookup<string, DemoEmployment> employments = data.Employments.ToLookup(row => row.Person, StringComparer.Ordinal);
 
@@ -64,7 +65,7 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
             records.Add(new Person { Id = NewId(row.Person), Language = LanguageOf(row.Language) });
             records.Add(new PersonName
             {
-                Id = Guid.CreateVersion7(), PersonId = ids[row.Person], Text = $"{row.GivenName} {row.FamilyName}", StartsOn = DateOnly.MinValue,
+                Id = Guid.CreateVersion7(), PersonId = ids[row.Person], Text = row.FullName, StartsOn = DateOnly.MinValue,
             });
         }
 
@@ -75,6 +76,8 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
                 Id = NewId(row.Class), SiteId = ids[row.Site], HeldOn = Day(row.DaysAgo), CourseId = row.Course, Capacity = row.Seats,
             });
             records.Add(new ClassTeaching { ClassId = ids[row.Class], InstructorId = ids[row.TaughtBy] });
+            records.AddRange(row.ScoredBy.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+                .Select(scorer => new ClassScorer { ClassId = ids[row.Class], InstructorId = ids[scorer] }));
         }
 
         records.AddRange(data.Attendance.Select(row => new ClassAttendance { ClassId = ids[row.Class], PersonId = ids[row.Person] }));
@@ -178,7 +181,8 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
             NewId(row.Sheet), ids[row.Class], ids[row.Candidate], ids[row.Instructor], course.Hash, checklist.Id, checklist.Version, subject, row.Try,
             [.. checklist.Steps.Zip(row.Marks, (step, mark) => new StepObservation(step.Id, ObservationOf(mark, row)))],
             row.StoppedAtStep.Length > 0 ? row.StoppedAtStep : null,
-            live, LanguageOf(data.People.First(person => person.Person == row.Candidate).Language), IdentityConfirmed: true, signedAt, Remarks: "");
+            live, new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit, KitInspected: true),
+            LanguageOf(people[row.Candidate].Language), IdentityConfirmed: true, signedAt, people[row.Instructor].FullName, Remarks: "");
     }
 
     private Guid LastModelSheet(DemoScoresheet live) => ids[data.Scoresheets

@@ -190,7 +190,6 @@ public abstract partial class RecordsTests
         await using var records = Database.Open();
         records.Add(new ClassTeaching { ClassId = cast.Class, InstructorId = cast.Instructor });
         records.Add(new ClassTeaching { ClassId = cast.Class, InstructorId = cast.Worker });
-        records.Add(new ClassAttendance { ClassId = cast.Class, PersonId = cast.Worker });
         await records.SaveChangesAsync(Cancellation);
 
         var file = await records.FindCaseFileAsync(cast.Worker, SchemeOf(cast), Cancellation);

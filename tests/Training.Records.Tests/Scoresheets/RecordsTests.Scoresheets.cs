@@ -161,17 +161,47 @@ public abstract partial class RecordsTests
         var kept = await records.KeepSeparationReasonAsync(sheet.Id, cast.Lead, "No other instructor within 900 km.", Cast.Today, Cast.Now, Cancellation);
         var again = await records.KeepSeparationReasonAsync(sheet.Id, cast.Lead, "No other instructor within 900 km.", Cast.Today, Cast.Now, Cancellation);
         var other = await records.KeepSeparationReasonAsync(sheet.Id, cast.OtherLead, "Changed.", Cast.Today, Cast.Now, Cancellation);
-        var noLead = await records.KeepSeparationReasonAsync(sheet.Id, cast.Instructor, "Mine.", Cast.Today, Cast.Now, Cancellation);
+        var noLead = await records.KeepSeparationReasonAsync(sheet.Id, cast.Worker, "Mine.", Cast.Today, Cast.Now, Cancellation);
         var regraded = await records.KeepRegradedAsync(sheet.Id, Cast.PassedSheet(), Cast.Now, Cancellation);
 
         Assert.IsType<Kept.Stored>(kept);
         Assert.IsType<Kept.AlreadyStored>(again);
         Assert.Equal([RecordsProblems.OtherContent], Codes(other));
-        Assert.Equal([RecordsProblems.NotALead], Codes(noLead));
+        Assert.Equal([RecordsProblems.NotTheScorerNorALead], Codes(noLead));
         var evidence = Assert.IsType<Evidence.OfPractical>(Assert.Single(await EvidenceOfAsync(cast)));
         Assert.Equal(
             (regraded, "No other instructor within 900 km.", cast.Instructor, Subject.Model),
             (evidence.ResultId, evidence.SeparationReason, evidence.ScorerId, evidence.Subject));
+    }
+
+    [Fact]
+    public async Task The_scorer_may_write_the_reason_themselves()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        var sheet = cast.Sheet();
+        await using var records = Database.Open();
+        await records.KeepAsync(sheet, Cast.PassedSheet(), Cast.Today, Cast.Zone, Cast.Now, Cancellation);
+
+        var kept = await records.KeepSeparationReasonAsync(sheet.Id, cast.Instructor, "The other scorer is ill.", Cast.Today, Cast.Now, Cancellation);
+
+        Assert.IsType<Kept.Stored>(kept);
+        Assert.Equal("The other scorer is ill.", Assert.IsType<Evidence.OfPractical>(Assert.Single(await EvidenceOfAsync(cast))).SeparationReason);
+    }
+
+    [Fact]
+    public async Task A_sheet_of_somebody_who_does_not_attend_or_by_no_scorer_of_the_class_is_refused()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        var stranger = await Cast.CreateAsync(Database);
+        await using var records = Database.Open();
+
+        var notThere = await records.KeepAsync(
+            cast.Sheet() with { CandidateId = stranger.Worker }, Cast.PassedSheet(), Cast.Today, Cast.Zone, Cast.Now, Cancellation);
+        var noScorer = await records.KeepAsync(
+            cast.Sheet() with { InstructorId = stranger.Instructor }, Cast.PassedSheet(), Cast.Today, Cast.Zone, Cast.Now, Cancellation);
+
+        Assert.Equal([RecordsProblems.NotInClass], Codes(notThere));
+        Assert.Equal([RecordsProblems.NotAScorer], Codes(noScorer));
     }
 
     private static LiveConditions Live(Cast cast, Scoresheet model) =>

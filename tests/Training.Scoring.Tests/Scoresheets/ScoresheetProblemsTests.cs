@@ -7,6 +7,7 @@ public sealed class ScoresheetProblemsTests
     private static readonly Scoresheet AllDone = TestScoresheet.AllDone;
     private static readonly Scoresheet Live = TestScoresheet.Live;
     private static readonly LiveConditions Conditions = Live.Live!;   // the live sheet is made with them
+    private static readonly PracticalConditions Around = AllDone.Conditions;
 
     public static TheoryData<string, Scoresheet> Refusal_and_sheet => new()
     {
@@ -17,6 +18,15 @@ public sealed class ScoresheetProblemsTests
         { "identity-not-confirmed @ IdentityConfirmed", AllDone with { IdentityConfirmed = false } },
         { "try-not-positive @ Try", AllDone with { Try = 0 } },
         { "remarks-too-long @ Remarks", AllDone with { Remarks = new string('x', 2001) } },
+        { "surroundings-missing @ Surroundings", AllDone with { Conditions = Around with { Surroundings = " \n" } } },
+        { "surroundings-too-long @ Surroundings", AllDone with { Conditions = Around with { Surroundings = new string('x', 501) } } },
+        { "air-temperature-unbelievable @ AirTemperature", AllDone with { Conditions = Around with { AirTemperature = -51 } } },
+        { "air-temperature-unbelievable @ AirTemperature", AllDone with { Conditions = Around with { AirTemperature = 61 } } },
+        { "kit-missing @ Kit", AllDone with { Conditions = Around with { Kit = "" } } },
+        { "kit-too-long @ Kit", AllDone with { Conditions = Around with { Kit = new string('x', 501) } } },
+        { "kit-not-inspected @ KitInspected", AllDone with { Conditions = Around with { KitInspected = false } } },
+        { "signed-name-missing @ SignedName", AllDone with { SignedName = "\t" } },
+        { "signed-name-too-long @ SignedName", AllDone with { SignedName = new string('x', 201) } },
         { "step-unknown @ step extra", AllDone with { Observations = [.. AllDone.Observations, new("extra", Observation.Done)] } },
         { "step-missing @ step report", AllDone with { Observations = [.. AllDone.Observations.SkipLast(1)] } },
         { "step-repeated @ step look", AllDone with { Observations = [AllDone.Observations[0], .. AllDone.Observations] } },
@@ -31,6 +41,7 @@ public sealed class ScoresheetProblemsTests
         { "live-conditions-missing @ Live", Live with { Live = null } },
         { "live-conditions-on-model @ Live", Live with { Subject = Subject.Model } },
         { "permit-number-missing @ PermitNumber", With(Conditions with { PermitNumber = " \t" }) },
+        { "permit-number-too-long @ PermitNumber", With(Conditions with { PermitNumber = new string('7', 61) }) },
         { "bite-plan-in-future @ BitePlanCheckedOn", With(Conditions with { BitePlanCheckedOn = new(2026, 3, 3) }) },
         { "bite-plan-too-old @ BitePlanCheckedOn", With(Conditions with { BitePlanCheckedOn = new(2025, 3, 1) }) },
         { "communications-not-tested @ CommunicationsTestedAt", With(Conditions with { CommunicationsTestedAt = Live.SignedAt.AddMilliseconds(1) }) },
@@ -50,8 +61,13 @@ public sealed class ScoresheetProblemsTests
         With(Conditions with { BitePlanCheckedOn = new(2026, 3, 2) }),
         With(Conditions with { BitePlanCheckedOn = new(2025, 3, 2) }),
         With(Conditions with { CommunicationsTestedAt = Live.SignedAt }),
+        With(Conditions with { PermitNumber = new string('7', 60) }),
         With(Conditions with { CommunicationsTestedAt = Live.SignedAt.AddHours(-24) }),
         AllDone with { Remarks = new string('x', 2000) },
+        AllDone with { Conditions = new(new string('x', 500), -50, new string('x', 500), KitInspected: true) },
+        AllDone with { Conditions = Around with { AirTemperature = 60 } },
+        AllDone with { Conditions = Around with { AirTemperature = null } },
+        AllDone with { SignedName = new string('x', 200) },
     };
 
     [Theory, MemberData(nameof(Sheets_on_a_bound), DisableDiscoveryEnumeration = true)]

@@ -52,9 +52,11 @@ internal static class TestScoresheet
             [.. checklist.Steps.Zip(letters, (step, letter) => new StepObservation(step.Id, ObservationOf(letter)))],
             stoppedAt,
             null,
+            new("Dry sand, low sun, light wind", 24, "Hook 2, tongs 5, bucket 1", KitInspected: true),
             Language.English,
             true,
             SignedAt,
+            "Winifred Oakley",
             "");
     }
 

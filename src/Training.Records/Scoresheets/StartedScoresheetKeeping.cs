@@ -1,0 +1,141 @@
+using Microsoft.EntityFrameworkCore;
+using Training.Courses;
+
+namespace Training.Records;
+
+/// <summary>Keeps a scoresheet mark by mark, until it is signed. Every call may come twice from a flaky phone.</summary>
+public static class StartedScoresheetKeeping
+{
+    /// <summary>
+    /// Starts a sheet. The same id again with the same entries is the same sheet; with other entries it is refused, and what was started stays.
+    /// </summary>
+    /// <param name="records">Where to.</param>
+    /// <param name="sheet">Without observations.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<Kept> StartAsync(this RecordsContext records, StartedScoresheet sheet, CancellationToken cancellation)
+    {
+        var problems = new List<Problem>();
+        if (sheet.InstructorId == sheet.CandidateId) problems.Add(RecordsProblems.At("instructor", RecordsProblems.ScoresOneself));
+        await records.RequireInClassAsync(sheet.ClassId, sheet.CandidateId, sheet.InstructorId, problems, cancellation);
+        await records.RequireSnapshotAsync(sheet.CourseHash, problems, cancellation);
+        if (problems.Count > 0) return new Kept.Refused(problems);
+
+        if (await records.TryInsertAsync(cancellation, sheet)) return new Kept.Stored(sheet.Id);
+        var first = await records.StartedScoresheets.AsNoTracking().SingleAsync(other => other.Id == sheet.Id, cancellation);
+        return first.IsStartedAs(sheet)
+            ? new Kept.AlreadyStored(sheet.Id)
+            : new Kept.Refused([RecordsProblems.At("scoresheet", RecordsProblems.StartedOtherwise, sheet.Id.ToString())]);
+    }
+
+    /// <summary>Keeps a mark; a second mark of a step takes the place of the first.</summary>
+    /// <param name="records">Where to.</param>
+    /// <param name="mark">Of a sheet that was started.</param>
+    /// <param name="effect">Whether the mark stops the practical at its step.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    /// <returns>Refused where the sheet is signed, or was stopped by something else.</returns>
+    public static Task<Kept> MarkAsync(this RecordsContext records, StartedObservation mark, MarkEffect effect, CancellationToken cancellation) =>
+        records.ChangeAsync(
+            mark.ScoresheetId,
+            sheet =>
+            {
+                var there = sheet.Observations.FirstOrDefault(other => other.StepId == mark.StepId);
+                if (sheet.StoppedAtStep is { } stop)
+                {
+                    return stop == mark.StepId && there?.Observation == mark.Observation
+                        ? new Kept.AlreadyStored(sheet.Id)
+                        : new Kept.Refused([RecordsProblems.At("scoresheet", RecordsProblems.StoppedAlready, stop)]);
+                }
+
+                if (there is null)
+                {
+                    sheet.Observations.Add(mark);
+                }
+                else
+                {
+                    there.Observation = mark.Observation;
+                    there.SavedAt = mark.SavedAt;
+                }
+
+                if (effect == MarkEffect.Stops) sheet.StoppedAtStep = mark.StepId;
+                return new Kept.Stored(sheet.Id);
+            },
+            cancellation);
+
+    /// <summary>Stops the practical at a step. The first stop stays.</summary>
+    public static Task<Kept> StopAsync(this RecordsContext records, Guid sheetId, string stepId, CancellationToken cancellation) => records.ChangeAsync(
+        sheetId,
+        sheet =>
+        {
+            if (sheet.StoppedAtStep is not null) return new Kept.AlreadyStored(sheet.Id);
+            sheet.StoppedAtStep = stepId;
+            return new Kept.Stored(sheet.Id);
+        },
+        cancellation);
+
+    /// <summary>
+    /// Takes back what was last done, if that was at this step: the stop and the mark of its step, or the mark of the last step marked.
+    /// Asked again, it changes nothing, so that a repeated post takes back no second mark.
+    /// </summary>
+    public static Task<Kept> UndoAsync(this RecordsContext records, Guid sheetId, string stepId, CancellationToken cancellation) => records.ChangeAsync(
+        sheetId,
+        sheet =>
+        {
+            var last = sheet.StoppedAtStep ?? sheet.Observations.MaxBy(mark => mark.Position)?.StepId;
+            if (last != stepId) return new Kept.AlreadyStored(sheet.Id);
+            sheet.StoppedAtStep = null;
+            if (sheet.Observations.FirstOrDefault(mark => mark.StepId == stepId) is { } mark) sheet.Observations.Remove(mark);
+            return new Kept.Stored(sheet.Id);
+        },
+        cancellation);
+
+    // Every change counts the sheet's version up, so that of two at once (two tabs) one starts again from what is there.
+    private static async Task<Kept> ChangeAsync(
+        this RecordsContext records, Guid sheetId, Func<StartedScoresheet, Kept> change, CancellationToken cancellation)
+    {
+        for (var attempt = 0; attempt < Bounds.Attempts; attempt++)
+        {
+            if (await records.IsSignedAsync(sheetId, cancellation))
+                return new Kept.Refused([RecordsProblems.At("scoresheet", RecordsProblems.SignedAlready)]);
+            var sheet = await records.StartedScoresheets.Include(started => started.Observations)
+                .SingleAsync(started => started.Id == sheetId, cancellation);
+            var kept = change(sheet);
+            if (kept is not Kept.Stored || await records.TrySaveAsync(sheet, cancellation))
+            {
+                records.ChangeTracker.Clear();
+                return kept;
+            }
+
+            records.ChangeTracker.Clear();
+        }
+
+        throw new InvalidOperationException($"Scoresheet {sheetId} was changed by others {Bounds.Attempts} times over.");
+    }
+
+    private static async Task<bool> TrySaveAsync(this RecordsContext records, StartedScoresheet sheet, CancellationToken cancellation)
+    {
+        records.Entry(sheet).Property(started => started.Version).IsModified = true;
+        try
+        {
+            await records.SaveChangesAsync(cancellation);
+            return true;
+        }
+        catch (DbUpdateConcurrencyException)
+        {
+            return false;
+        }
+        catch (DbUpdateException exception) when (UniqueViolation.Is(exception))
+        {
+            return false;
+        }
+    }
+}
+
+/// <summary>What a mark does to the practical.</summary>
+public enum MarkEffect
+{
+    /// <summary>It goes on.</summary>
+    GoesOn,
+
+    /// <summary>A critical step failed: it stops there.</summary>
+    Stops,
+}

@@ -1,0 +1,24 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Training.Records;
+
+/// <summary>Finds scoresheets that were started.</summary>
+public static class StartedScoresheetQueries
+{
+    /// <summary>The instructor's own sheet with its marks, signed or not; null where it is not there or somebody else's.</summary>
+    public static Task<StartedScoresheet?> FindStartedScoresheetAsync(
+        this RecordsContext records, Guid instructorId, Guid sheetId, CancellationToken cancellation) =>
+        records.StartedScoresheets.AsNoTracking().Include(sheet => sheet.Observations)
+            .SingleOrDefaultAsync(sheet => sheet.Id == sheetId && sheet.InstructorId == instructorId, cancellation);
+
+    /// <summary>What the instructor started and did not sign yet, newest first, with marks.</summary>
+    public static async Task<IReadOnlyList<StartedScoresheet>> OpenScoresheetsOfAsync(
+        this RecordsContext records, Guid instructorId, CancellationToken cancellation) =>
+        await records.StartedScoresheets.AsNoTracking().Include(sheet => sheet.Observations)
+            .Where(sheet => sheet.InstructorId == instructorId && !records.Scoresheets.Any(signed => signed.FormId == sheet.Id))
+            .OrderByDescending(sheet => sheet.StartedAt).ThenBy(sheet => sheet.Id).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+
+    /// <summary>Whether any content was signed under the form's id.</summary>
+    public static Task<bool> IsSignedAsync(this RecordsContext records, Guid sheetId, CancellationToken cancellation) =>
+        records.Scoresheets.AnyAsync(signed => signed.FormId == sheetId, cancellation);
+}
