@@ -100,7 +100,11 @@ public abstract record Decision
     /// <summary>Not yet: all reasons, never only the first.</summary>
     /// <param name="Route">Grant or renewal.</param>
     /// <param name="Reasons">At least one, in the order of docs/rules.md, "Decisions".</param>
-    public sealed record NotYet(Route Route, IReadOnlyList<DecisionReason> Reasons) : Decision;
+    public sealed record NotYet(Route Route, IReadOnlyList<DecisionReason> Reasons) : Decision
+    {
+        /// <summary>Whether a lead refused, with a reason of their own among <see cref="Reasons"/>.</summary>
+        public bool IsRefusal => Reasons.Any(reason => reason is DecisionReason.RefusedByLead);
+    }
 }
 
 /// <summary>Which list of requirements was asked.</summary>
@@ -161,6 +165,9 @@ public abstract record DecisionReason
 
     /// <summary>The rules are not in force on the day.</summary>
     public sealed record RulesNotInForce(DateOnly EffectiveFrom) : DecisionReason;
+
+    /// <summary>A lead who may decide refused, and wrote why; the last of the reasons.</summary>
+    public sealed record RefusedByLead(string Reason) : DecisionReason;
 }
 
 /// <summary>What somebody did for a result.</summary>

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Training.Courses;
 
 namespace Training.Certification;
@@ -38,6 +39,41 @@ public static class Decisions
             [.. findings.Select(finding => finding.ResultId).OfType<Guid>()],
             [.. findings.Select(finding => finding.Exception).OfType<SeparationException>()]);
     }
+
+    /// <summary>
+    /// "Not yet" because a lead says so: the rules' own reasons, where there are any, and the lead's. A lead who may not decide may not
+    /// refuse either: then the reasons name the hat in the way, and <see cref="DecisionReason.RefusedByLead"/> is not among them.
+    /// </summary>
+    /// <param name="file">As for <see cref="Decide"/>.</param>
+    /// <param name="lead">Who refuses.</param>
+    /// <param name="on">As for <see cref="Decide"/>.</param>
+    /// <param name="reason">What the lead wrote; not blank.</param>
+    /// <exception cref="ArgumentException">As for <see cref="Decide"/>, or a blank reason.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="Decide"/>.</exception>
+    public static Decision.NotYet Refuse(CaseFile file, Decider.Lead lead, DateOnly on, string reason)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        var (route, reasons) = Decide(file, lead, on) switch
+        {
+            Decision.Granted granted => (granted.Route, []),
+            Decision.NotYet notYet => (notYet.Route, notYet.Reasons),
+            _ => throw new UnreachableException(),
+        };
+        return reasons.Any(found => found is DecisionReason.DeciderNotIndependent)
+            ? new(route, reasons)
+            : new(route, [.. reasons, new DecisionReason.RefusedByLead(reason)]);
+    }
+
+    /// <summary>
+    /// Whether only a lead is missing: everything else is there, or all that is in the way is a scorer who taught, for whom a lead
+    /// may write a reason. Never for a certificate of training, which the rule grants.
+    /// </summary>
+    /// <exception cref="ArgumentException">As for <see cref="Decide"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="Decide"/>.</exception>
+    public static bool AwaitsLead(CaseFile file, DateOnly on) =>
+        file.Scheme.Kind == SchemeKind.Certification
+        && Decide(file, new Decider.Rule(), on) is Decision.NotYet notYet
+        && notYet.Reasons.All(reason => reason is DecisionReason.LeadRequired or DecisionReason.ScorerTaught);
 
     /// <summary>The period that the renewal route would renew; null where the grant's requirements are asked.</summary>
     internal static Period? FindRenewed(HeldCertification held, DateOnly on)
