@@ -113,6 +113,12 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Withdrawals.</summary>
     public DbSet<WithdrawalRecord> Withdrawals => Set<WithdrawalRecord>();
 
+    /// <summary>Withdrawals that one lead proposed.</summary>
+    public DbSet<WithdrawalProposalRecord> WithdrawalProposals => Set<WithdrawalProposalRecord>();
+
+    /// <summary>Ends of proposals: confirmed or taken back.</summary>
+    public DbSet<WithdrawalProposalEndRecord> WithdrawalProposalEnds => Set<WithdrawalProposalEndRecord>();
+
     /// <summary>Papers issued.</summary>
     public DbSet<PaperRecord> Papers => Set<PaperRecord>();
 

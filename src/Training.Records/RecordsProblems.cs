@@ -74,6 +74,27 @@ public static class RecordsProblems
     /// <summary>A withdrawal needs two different leads.</summary>
     public const string SecondLeadRequired = "records.second-lead-required";
 
+    /// <summary>A lead suspends, reinstates or withdraws what they hold themselves.</summary>
+    public const string LeadAboutOneself = "records.lead-about-oneself";
+
+    /// <summary>A withdrawal of that period is proposed already. Argument: the day of the proposal.</summary>
+    public const string ProposedAlready = "records.proposed-already";
+
+    /// <summary>The last period is withdrawn already. Argument: the day of the withdrawal.</summary>
+    public const string WithdrawnAlready = "records.withdrawn-already";
+
+    /// <summary>No such proposal. Argument: the id.</summary>
+    public const string ProposalUnknown = "records.proposal-unknown";
+
+    /// <summary>The proposal was confirmed or taken back before. Argument: the day of it.</summary>
+    public const string ProposalSettled = "records.proposal-settled";
+
+    /// <summary>Only whoever proposed a withdrawal takes it back.</summary>
+    public const string NotTheProposer = "records.not-the-proposer";
+
+    /// <summary>The deadline lies before the first day of the suspension. Argument: that first day.</summary>
+    public const string DeadlineBeforeStart = "records.deadline-before-start";
+
     /// <summary>The dates overlap a row that is there. Argument: that row's first day.</summary>
     public const string Overlap = "records.overlap";
 

@@ -48,13 +48,25 @@ public static class DecisionQueries
     public static IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(this RecordsContext records, CancellationToken cancellation) =>
         records.AllHeldCertificationsAsync(PersonsABatch, cancellation);
 
-    internal static async IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(
-        this RecordsContext records, int batch, [EnumeratorCancellation] CancellationToken cancellation)
+    /// <summary>Everything that the people of one employer hold or held who work there on a day, read as <see cref="AllHeldCertificationsAsync(RecordsContext, CancellationToken)"/>.</summary>
+    public static IAsyncEnumerable<HeldCertification> HeldCertificationsOfEmployerAsync(
+        this RecordsContext records, Guid employerId, DateOnly day, CancellationToken cancellation) =>
+        records.HeldCertificationsAsync(
+            records.Persons.Where(person => records.Employments.Any(row =>
+                row.PersonId == person.Id && row.EmployerId == employerId && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))),
+            PersonsABatch, cancellation);
+
+    internal static IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(
+        this RecordsContext records, int batch, CancellationToken cancellation) =>
+        records.HeldCertificationsAsync(records.Persons, batch, cancellation);
+
+    private static async IAsyncEnumerable<HeldCertification> HeldCertificationsAsync(
+        this RecordsContext records, IQueryable<Person> people, int batch, [EnumeratorCancellation] CancellationToken cancellation)
     {
         Guid? last = null;
         while (true)
         {
-            var persons = await records.Persons.Where(person => last == null || person.Id > last)
+            var persons = await people.Where(person => last == null || person.Id > last)
                 .Where(person => records.Periods.Any(period => period.PersonId == person.Id))
                 .OrderBy(person => person.Id).Select(person => person.Id).Take(batch).ToListAsync(cancellation);
             if (persons.Count == 0) yield break;

@@ -12,6 +12,9 @@ public enum DecisionOutcome
 
     /// <summary>Not yet, with reasons.</summary>
     NotYet,
+
+    /// <summary>Not yet, because a lead refused and wrote why; the reason stands last among the reasons.</summary>
+    Refused,
 }
 
 /// <summary>One decision, append-only.</summary>

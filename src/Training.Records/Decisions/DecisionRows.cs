@@ -19,7 +19,13 @@ internal static class DecisionRows
             Decision.NotYet notYet => notYet.Route,
             _ => throw new UnreachableException(),
         },
-        Outcome = made.Decision is Decision.Granted ? DecisionOutcome.Granted : DecisionOutcome.NotYet,
+        Outcome = made.Decision switch
+        {
+            Decision.Granted => DecisionOutcome.Granted,
+            Decision.NotYet { IsRefusal: true } => DecisionOutcome.Refused,
+            Decision.NotYet => DecisionOutcome.NotYet,
+            _ => throw new UnreachableException(),
+        },
         DecidedOn = made.DecidedOn,
         Zone = made.Zone,
         LeadId = made.Decider is Decider.Lead lead ? lead.PersonId : null,

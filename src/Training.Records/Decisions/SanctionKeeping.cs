@@ -23,13 +23,23 @@ public static class SanctionKeeping
         {
             var earlier = await (from row in records.Suspensions.AsNoTracking()
                                  where row.PersonId == personId && row.SchemeId == schemeId
-                                 select new { Row = row, IsEnded = records.Reinstatements.Any(end => end.SuspensionId == row.Id) })
+                                 select new
+                                 {
+                                     Row = row,
+                                     // A withdrawal settles what began before it, as in Standings.
+                                     IsEnded = records.Reinstatements.Any(end => end.SuspensionId == row.Id)
+                                         || records.Withdrawals.Any(end =>
+                                             end.PersonId == personId && end.SchemeId == schemeId && row.StartsOn <= end.WithdrawnOn),
+                                 })
                 .ToListAsync(cancellation);
             if (earlier.Find(row => row.Row.Id == id) is { } stored) return Repeat(stored.Row, suspension);
 
             var problems = new List<Problem>();
             var period = await records.RequireHeldAsync(personId, schemeId, problems, cancellation);
+            RequireAnother(personId, suspension.By, problems);
             await records.RequireAppointedAsync(suspension.By, AppointedRole.ProgrammeLead, suspension.From, problems, cancellation);
+            if (suspension.Deadline < suspension.From)
+                problems.Add(RecordsProblems.At("deadline", RecordsProblems.DeadlineBeforeStart, Text(suspension.From)));
             if (earlier.Find(row => !row.IsEnded) is { } open)
                 problems.Add(RecordsProblems.At("suspension", RecordsProblems.SuspendedAlready, Text(open.Row.StartsOn)));
             if (problems.Count > 0) return new Kept.Refused(problems);
@@ -53,8 +63,12 @@ public static class SanctionKeeping
             .OrderByDescending(row => row.Number).FirstOrDefaultAsync(cancellation);
         if (last is null) return new Kept.Refused([RecordsProblems.At("reinstatement", RecordsProblems.NotSuspended)]);
         if (await records.FindEndAsync(last.Id, cancellation) is { } stored) return Repeat(stored, reinstatement);
+        var isSettled = await records.Withdrawals.AnyAsync(
+            end => end.PersonId == personId && end.SchemeId == schemeId && last.StartsOn <= end.WithdrawnOn, cancellation);
+        if (isSettled) return new Kept.Refused([RecordsProblems.At("reinstatement", RecordsProblems.NotSuspended)]);
 
         var problems = new List<Problem>();
+        RequireAnother(personId, reinstatement.By, problems);
         await records.RequireAppointedAsync(reinstatement.By, AppointedRole.ProgrammeLead, reinstatement.On, problems, cancellation);
         if (reinstatement.On < last.StartsOn)
             problems.Add(RecordsProblems.At("reinstatement", RecordsProblems.BeforeSuspension, Text(last.StartsOn)));
@@ -75,17 +89,8 @@ public static class SanctionKeeping
         this RecordsContext records, Guid id, Guid personId, string schemeId, Withdrawal withdrawal, DateTimeOffset now, CancellationToken cancellation)
     {
         var problems = new List<Problem>();
-        if (withdrawal.By == withdrawal.ConfirmedBy) problems.Add(RecordsProblems.At("lead", RecordsProblems.SecondLeadRequired));
-        var period = await records.RequireHeldAsync(personId, schemeId, problems, cancellation);
-        await records.RequireAppointedAsync(withdrawal.By, AppointedRole.ProgrammeLead, withdrawal.On, problems, cancellation);
-        await records.RequireAppointedAsync(withdrawal.ConfirmedBy, AppointedRole.ProgrammeLead, withdrawal.On, problems, cancellation);
+        var added = await records.PrepareWithdrawalAsync(id, personId, schemeId, withdrawal, now, problems, cancellation);
         if (problems.Count > 0) return new Kept.Refused(problems);
-
-        var added = new WithdrawalRecord
-        {
-            Id = id, PersonId = personId, SchemeId = schemeId, PeriodNumber = period, WithdrawnOn = withdrawal.On, LeadId = withdrawal.By,
-            ConfirmedById = withdrawal.ConfirmedBy, Reason = withdrawal.Reason, KeptAt = now,
-        };
         if (await records.TryInsertAsync(cancellation, added)) return new Kept.Stored(id);
         var stored = await records.Withdrawals.AsNoTracking().FirstOrDefaultAsync(row => row.Id == id, cancellation);
         var isSame = stored is not null && stored.PersonId == personId && stored.SchemeId == schemeId
@@ -93,7 +98,30 @@ public static class SanctionKeeping
         return isSame ? new Kept.AlreadyStored(id) : new Kept.Refused([RecordsProblems.At("withdrawal", RecordsProblems.OtherContent, id.ToString())]);
     }
 
-    private static async Task<int> RequireHeldAsync(
+    /// <summary>The row of a withdrawal, and everything that is in its way.</summary>
+    internal static async Task<WithdrawalRecord> PrepareWithdrawalAsync(
+        this RecordsContext records, Guid id, Guid personId, string schemeId, Withdrawal withdrawal, DateTimeOffset now, List<Problem> problems,
+        CancellationToken cancellation)
+    {
+        if (withdrawal.By == withdrawal.ConfirmedBy) problems.Add(RecordsProblems.At("lead", RecordsProblems.SecondLeadRequired));
+        RequireAnother(personId, withdrawal.By, problems);
+        RequireAnother(personId, withdrawal.ConfirmedBy, problems);
+        var period = await records.RequireHeldAsync(personId, schemeId, problems, cancellation);
+        await records.RequireAppointedAsync(withdrawal.By, AppointedRole.ProgrammeLead, withdrawal.On, problems, cancellation);
+        await records.RequireAppointedAsync(withdrawal.ConfirmedBy, AppointedRole.ProgrammeLead, withdrawal.On, problems, cancellation);
+        return new()
+        {
+            Id = id, PersonId = personId, SchemeId = schemeId, PeriodNumber = period, WithdrawnOn = withdrawal.On, LeadId = withdrawal.By,
+            ConfirmedById = withdrawal.ConfirmedBy, Reason = withdrawal.Reason, KeptAt = now,
+        };
+    }
+
+    internal static void RequireAnother(Guid personId, Guid leadId, List<Problem> problems)
+    {
+        if (leadId == personId) problems.Add(RecordsProblems.At("lead", RecordsProblems.LeadAboutOneself));
+    }
+
+    internal static async Task<int> RequireHeldAsync(
         this RecordsContext records, Guid personId, string schemeId, List<Problem> problems, CancellationToken cancellation)
     {
         var last = await records.LastPeriodAsync(personId, schemeId, cancellation);
