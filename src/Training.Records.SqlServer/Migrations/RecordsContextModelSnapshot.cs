@@ -262,6 +262,21 @@ namespace Training.Records.SqlServer.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.ClassScorer", b =>
+                {
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("ClassId", "InstructorId");
+
+                    b.HasIndex("InstructorId");
+
+                    b.ToTable("ClassScorers");
+                });
+
             modelBuilder.Entity("Training.Records.ClassTeaching", b =>
                 {
                     b.Property<Guid>("ClassId")
@@ -618,6 +633,42 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("LiveConditions", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.ModuleReading", b =>
+                {
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("CourseHash")
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<string>("ModuleId")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<DateTime>("ReadAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.HasKey("PersonId", "CourseHash", "ModuleId");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("PersonId", "CourseId");
+
+                    b.ToTable("ModuleReadings");
+                });
+
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -898,6 +949,9 @@ namespace Training.Records.SqlServer.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("uniqueidentifier");
 
+                    b.Property<int?>("AirTemperature")
+                        .HasColumnType("int");
+
                     b.Property<Guid>("CandidateId")
                         .HasColumnType("uniqueidentifier");
 
@@ -936,9 +990,17 @@ namespace Training.Records.SqlServer.Migrations
                     b.Property<bool>("IsIdentityConfirmed")
                         .HasColumnType("bit");
 
+                    b.Property<bool>("IsKitInspected")
+                        .HasColumnType("bit");
+
                     b.Property<DateTime>("KeptAt")
                         .HasPrecision(3)
                         .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("Kit")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("nvarchar(500)");
 
                     b.Property<string>("Language")
                         .IsRequired()
@@ -957,6 +1019,11 @@ namespace Training.Records.SqlServer.Migrations
                         .HasPrecision(3)
                         .HasColumnType("datetime2(3)");
 
+                    b.Property<string>("SignedName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("nvarchar(200)");
+
                     b.Property<string>("StoppedAtStep")
                         .HasMaxLength(100)
                         .HasColumnType("nvarchar(100)");
@@ -965,6 +1032,11 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired()
                         .HasMaxLength(30)
                         .HasColumnType("nvarchar(30)");
+
+                    b.Property<string>("Surroundings")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("nvarchar(500)");
 
                     b.Property<int>("Try")
                         .HasColumnType("int");
@@ -1045,13 +1117,13 @@ namespace Training.Records.SqlServer.Migrations
                     b.Property<Guid>("ScoresheetId")
                         .HasColumnType("uniqueidentifier");
 
-                    b.Property<Guid>("LeadId")
-                        .HasColumnType("uniqueidentifier");
-
                     b.Property<string>("Reason")
                         .IsRequired()
                         .HasMaxLength(2000)
                         .HasColumnType("nvarchar(2000)");
+
+                    b.Property<Guid>("WriterId")
+                        .HasColumnType("uniqueidentifier");
 
                     b.Property<DateTime>("WrittenAt")
                         .HasPrecision(3)
@@ -1059,7 +1131,7 @@ namespace Training.Records.SqlServer.Migrations
 
                     b.HasKey("ScoresheetId");
 
-                    b.HasIndex("LeadId");
+                    b.HasIndex("WriterId");
 
                     b.ToTable("SeparationReasons");
                 });
@@ -1288,6 +1360,228 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("SittingResults");
                 });
 
+            modelBuilder.Entity("Training.Records.StartedAnswer", b =>
+                {
+                    b.Property<Guid>("SittingId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("QuestionId")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<bool>("IsLate")
+                        .HasColumnType("bit");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<string>("Number")
+                        .HasMaxLength(60)
+                        .HasColumnType("nvarchar(60)");
+
+                    b.Property<string>("OptionIds")
+                        .IsRequired()
+                        .HasColumnType("nvarchar(max)");
+
+                    b.Property<DateTime>("SavedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.HasKey("SittingId", "QuestionId", "IsLate");
+
+                    b.ToTable("StartedAnswers");
+                });
+
+            modelBuilder.Entity("Training.Records.StartedObservation", b =>
+                {
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("StepId")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("Observation")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("int");
+
+                    b.Property<DateTime>("SavedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.HasKey("ScoresheetId", "StepId");
+
+                    b.ToTable("StartedObservations", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.StartedScoresheet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<int?>("AirTemperature")
+                        .HasColumnType("int");
+
+                    b.Property<DateOnly?>("BitePlanCheckedOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid>("CandidateId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("ChecklistId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("ChecklistVersion")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime?>("CommunicationsTestedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<bool>("IsIdentityConfirmed")
+                        .HasColumnType("bit");
+
+                    b.Property<bool>("IsKitInspected")
+                        .HasColumnType("bit");
+
+                    b.Property<string>("Kit")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("nvarchar(500)");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<Guid?>("ModelPassId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("PermitNumber")
+                        .HasMaxLength(60)
+                        .HasColumnType("nvarchar(60)");
+
+                    b.Property<string>("SeparationReason")
+                        .HasMaxLength(2000)
+                        .HasColumnType("nvarchar(2000)");
+
+                    b.Property<DateTime>("StartedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("StoppedAtStep")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<string>("Surroundings")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("nvarchar(500)");
+
+                    b.Property<int>("Try")
+                        .HasColumnType("int");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("int");
+
+                    b.Property<Guid?>("WatcherId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CandidateId");
+
+                    b.HasIndex("ClassId");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("WatcherId");
+
+                    b.HasIndex("InstructorId", "StartedAt");
+
+                    b.ToTable("StartedScoresheets", t =>
+                        {
+                            t.HasCheckConstraint("CK_StartedScoresheet_NeverOneself", "\"InstructorId\" <> \"CandidateId\"");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.StartedSitting", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<string>("Draw")
+                        .IsRequired()
+                        .HasColumnType("nvarchar(max)");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("int");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("QuizId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<DateTime>("StartedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<DateOnly>("TakenOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Writes")
+                        .HasColumnType("int");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("PersonId", "QuizId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("StartedSittings");
+                });
+
             modelBuilder.Entity("Training.Records.StepObservationRecord", b =>
                 {
                     b.Property<Guid>("ScoresheetId")
@@ -1387,6 +1681,80 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasKey("ResultId", "Position");
 
                     b.ToTable("TopicResults", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.WithdrawalProposalEndRecord", b =>
+                {
+                    b.Property<Guid>("ProposalId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("End")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<DateOnly>("EndedOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("ProposalId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("WithdrawalProposalEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.WithdrawalProposalRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("int");
+
+                    b.Property<int>("PeriodNumber")
+                        .HasColumnType("int");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateOnly>("ProposedOn")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("nvarchar(2000)");
+
+                    b.Property<string>("SchemeId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PersonId", "SchemeId", "PeriodNumber", "Number")
+                        .IsUnique();
+
+                    b.ToTable("WithdrawalProposals", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_WithdrawalProposal_NeverOneself", "\"LeadId\" <> \"PersonId\"");
+                        });
                 });
 
             modelBuilder.Entity("Training.Records.WithdrawalRecord", b =>
@@ -1515,6 +1883,21 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasOne("Training.Records.Site", null)
                         .WithMany()
                         .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassScorer", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1672,6 +2055,21 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ModuleReading", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
                 {
                     b.HasOne("Training.Records.PeriodRecord", null)
@@ -1797,15 +2195,15 @@ namespace Training.Records.SqlServer.Migrations
 
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
-                    b.HasOne("Training.Records.Person", null)
-                        .WithMany()
-                        .HasForeignKey("LeadId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
                     b.HasOne("Training.Records.ScoresheetRecord", null)
                         .WithOne()
                         .HasForeignKey("Training.Records.SeparationReasonRecord", "ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("WriterId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1878,6 +2276,71 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.StartedAnswer", b =>
+                {
+                    b.HasOne("Training.Records.StartedSitting", null)
+                        .WithMany()
+                        .HasForeignKey("SittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.StartedObservation", b =>
+                {
+                    b.HasOne("Training.Records.StartedScoresheet", null)
+                        .WithMany("Observations")
+                        .HasForeignKey("ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.StartedScoresheet", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("CandidateId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("WatcherId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.StartedSitting", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.StepObservationRecord", b =>
                 {
                     b.HasOne("Training.Records.ScoresheetRecord", null)
@@ -1908,6 +2371,37 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasOne("Training.Records.SittingResultRecord", null)
                         .WithMany("Topics")
                         .HasForeignKey("ResultId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.WithdrawalProposalEndRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.WithdrawalProposalRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.WithdrawalProposalEndRecord", "ProposalId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.WithdrawalProposalRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.PeriodRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId", "SchemeId", "PeriodNumber")
+                        .HasPrincipalKey("PersonId", "SchemeId", "Number")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1960,6 +2454,11 @@ namespace Training.Records.SqlServer.Migrations
                     b.Navigation("Questions");
 
                     b.Navigation("Topics");
+                });
+
+            modelBuilder.Entity("Training.Records.StartedScoresheet", b =>
+                {
+                    b.Navigation("Observations");
                 });
 #pragma warning restore 612, 618
         }

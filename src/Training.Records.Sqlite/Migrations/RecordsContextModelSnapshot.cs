@@ -257,6 +257,21 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.ClassScorer", b =>
+                {
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ClassId", "InstructorId");
+
+                    b.HasIndex("InstructorId");
+
+                    b.ToTable("ClassScorers");
+                });
+
             modelBuilder.Entity("Training.Records.ClassTeaching", b =>
                 {
                     b.Property<Guid>("ClassId")
@@ -613,6 +628,42 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("LiveConditions", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.ModuleReading", b =>
+                {
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseHash")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ModuleId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ReadAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PersonId", "CourseHash", "ModuleId");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("PersonId", "CourseId");
+
+                    b.ToTable("ModuleReadings");
+                });
+
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -893,6 +944,9 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("AirTemperature")
+                        .HasColumnType("INTEGER");
+
                     b.Property<Guid>("CandidateId")
                         .HasColumnType("TEXT");
 
@@ -931,8 +985,16 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<bool>("IsIdentityConfirmed")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("IsKitInspected")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime>("KeptAt")
                         .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kit")
+                        .IsRequired()
+                        .HasMaxLength(500)
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Language")
@@ -952,6 +1014,11 @@ namespace Training.Records.Sqlite.Migrations
                         .HasPrecision(3)
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("SignedName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("StoppedAtStep")
                         .HasMaxLength(100)
                         .HasColumnType("TEXT");
@@ -959,6 +1026,11 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<string>("Subject")
                         .IsRequired()
                         .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Surroundings")
+                        .IsRequired()
+                        .HasMaxLength(500)
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Try")
@@ -1040,12 +1112,12 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<Guid>("ScoresheetId")
                         .HasColumnType("TEXT");
 
-                    b.Property<Guid>("LeadId")
-                        .HasColumnType("TEXT");
-
                     b.Property<string>("Reason")
                         .IsRequired()
                         .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("WriterId")
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime>("WrittenAt")
@@ -1054,7 +1126,7 @@ namespace Training.Records.Sqlite.Migrations
 
                     b.HasKey("ScoresheetId");
 
-                    b.HasIndex("LeadId");
+                    b.HasIndex("WriterId");
 
                     b.ToTable("SeparationReasons");
                 });
@@ -1283,6 +1355,228 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("SittingResults");
                 });
 
+            modelBuilder.Entity("Training.Records.StartedAnswer", b =>
+                {
+                    b.Property<Guid>("SittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("QuestionId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsLate")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Number")
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OptionIds")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SavedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("SittingId", "QuestionId", "IsLate");
+
+                    b.ToTable("StartedAnswers");
+                });
+
+            modelBuilder.Entity("Training.Records.StartedObservation", b =>
+                {
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StepId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Observation")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("SavedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ScoresheetId", "StepId");
+
+                    b.ToTable("StartedObservations", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.StartedScoresheet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("AirTemperature")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("BitePlanCheckedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CandidateId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ChecklistId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ChecklistVersion")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("CommunicationsTestedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsIdentityConfirmed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsKitInspected")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Kit")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ModelPassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PermitNumber")
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SeparationReason")
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("StartedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StoppedAtStep")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Surroundings")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Try")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("WatcherId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CandidateId");
+
+                    b.HasIndex("ClassId");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("WatcherId");
+
+                    b.HasIndex("InstructorId", "StartedAt");
+
+                    b.ToTable("StartedScoresheets", t =>
+                        {
+                            t.HasCheckConstraint("CK_StartedScoresheet_NeverOneself", "\"InstructorId\" <> \"CandidateId\"");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.StartedSitting", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Draw")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("QuizId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("StartedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("TakenOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Writes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("PersonId", "QuizId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("StartedSittings");
+                });
+
             modelBuilder.Entity("Training.Records.StepObservationRecord", b =>
                 {
                     b.Property<Guid>("ScoresheetId")
@@ -1382,6 +1676,80 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasKey("ResultId", "Position");
 
                     b.ToTable("TopicResults", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.WithdrawalProposalEndRecord", b =>
+                {
+                    b.Property<Guid>("ProposalId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("End")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EndedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ProposalId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("WithdrawalProposalEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.WithdrawalProposalRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("PeriodNumber")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ProposedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SchemeId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PersonId", "SchemeId", "PeriodNumber", "Number")
+                        .IsUnique();
+
+                    b.ToTable("WithdrawalProposals", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_WithdrawalProposal_NeverOneself", "\"LeadId\" <> \"PersonId\"");
+                        });
                 });
 
             modelBuilder.Entity("Training.Records.WithdrawalRecord", b =>
@@ -1510,6 +1878,21 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Site", null)
                         .WithMany()
                         .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassScorer", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1667,6 +2050,21 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ModuleReading", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
                 {
                     b.HasOne("Training.Records.PeriodRecord", null)
@@ -1792,15 +2190,15 @@ namespace Training.Records.Sqlite.Migrations
 
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
-                    b.HasOne("Training.Records.Person", null)
-                        .WithMany()
-                        .HasForeignKey("LeadId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
                     b.HasOne("Training.Records.ScoresheetRecord", null)
                         .WithOne()
                         .HasForeignKey("Training.Records.SeparationReasonRecord", "ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("WriterId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1873,6 +2271,71 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.StartedAnswer", b =>
+                {
+                    b.HasOne("Training.Records.StartedSitting", null)
+                        .WithMany()
+                        .HasForeignKey("SittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.StartedObservation", b =>
+                {
+                    b.HasOne("Training.Records.StartedScoresheet", null)
+                        .WithMany("Observations")
+                        .HasForeignKey("ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.StartedScoresheet", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("CandidateId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("WatcherId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.StartedSitting", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.StepObservationRecord", b =>
                 {
                     b.HasOne("Training.Records.ScoresheetRecord", null)
@@ -1903,6 +2366,37 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.SittingResultRecord", null)
                         .WithMany("Topics")
                         .HasForeignKey("ResultId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.WithdrawalProposalEndRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.WithdrawalProposalRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.WithdrawalProposalEndRecord", "ProposalId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.WithdrawalProposalRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.PeriodRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId", "SchemeId", "PeriodNumber")
+                        .HasPrincipalKey("PersonId", "SchemeId", "Number")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1955,6 +2449,11 @@ namespace Training.Records.Sqlite.Migrations
                     b.Navigation("Questions");
 
                     b.Navigation("Topics");
+                });
+
+            modelBuilder.Entity("Training.Records.StartedScoresheet", b =>
+                {
+                    b.Navigation("Observations");
                 });
 #pragma warning restore 612, 618
         }
