@@ -11,11 +11,9 @@ public sealed class AccessibilityTests(Chromium chromium)
     [InlineData(ColorScheme.Dark, 390)]
     public async Task Axe_finds_nothing_on_any_page(ColorScheme colours, int width)
     {
-        var page = await chromium.OpenAsync(width, colours);
         var findings = new List<string>();
-        foreach (var path in chromium.Pages)
+        await foreach (var (page, path) in chromium.VisitAllAsync(width, colours))
         {
-            await page.GotoAsync(path);
             var result = await page.RunAxe(new AxeRunOptions
             {
                 RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] },
@@ -29,11 +27,8 @@ public sealed class AccessibilityTests(Chromium chromium)
     [Fact]
     public async Task No_page_scrolls_sideways_on_the_narrowest_phone()
     {
-        var page = await chromium.OpenAsync(width: 320, height: 568);
-        foreach (var path in chromium.Pages)
+        await foreach (var (page, path) in chromium.VisitAllAsync(width: 320, height: 568))
         {
-            await page.GotoAsync(path);
-
             Assert.Equal((path, 320), (path, await page.EvaluateAsync<int>("document.documentElement.scrollWidth")));
         }
     }
@@ -47,10 +42,8 @@ public sealed class AccessibilityTests(Chromium chromium)
             sheet.replaceSync('* { line-height: 1.5 !important; letter-spacing: .12em !important; word-spacing: .16em !important } p { margin-bottom: 2em !important }');
             document.adoptedStyleSheets = [sheet];
             """;
-        var page = await chromium.OpenAsync(width: 320, height: 568);
-        foreach (var path in chromium.Pages)
+        await foreach (var (page, path) in chromium.VisitAllAsync(width: 320, height: 568))
         {
-            await page.GotoAsync(path);
             await page.EvaluateAsync(Space);
 
             Assert.Equal((path, 320), (path, await page.EvaluateAsync<int>("document.documentElement.scrollWidth")));
@@ -86,16 +79,13 @@ public sealed class AccessibilityTests(Chromium chromium)
     {
         // 44 px on worker pages (WCAG 2.2, 2.5.5); links inside a sentence are exempt by its own words.
         const string Small = """
-            () => [...document.querySelectorAll('header a:not(.skip), .do, input, .turn a, .ledger h3 a, .above a')]
+            () => [...document.querySelectorAll('header a:not(.skip), .hats a, button, .do, input:not([type=hidden], [type=radio], [type=checkbox]), select, label:has(input), .turn a, .ledger h3 a, .above a')]
               .filter(e => { const b = e.getBoundingClientRect(); return b.width > 0 && Math.round(b.height) < 40; })
               .map(e => `${e.textContent} ${e.getBoundingClientRect().height}`)
             """;
-        var page = await chromium.OpenAsync(width: 390);
-        foreach (var path in chromium.Pages)
+        await foreach (var (page, path) in chromium.VisitAllAsync(width: 390))
         {
-            await page.GotoAsync(path);
-
-            Assert.Empty(await page.EvaluateAsync<string[]>(Small));
+            Assert.Equal((path, ""), (path, string.Join("; ", await page.EvaluateAsync<string[]>(Small))));
         }
     }
 

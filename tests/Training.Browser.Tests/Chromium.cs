@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Training.Web.Doors;
 using Training.Web.Tests.House;
 
 [assembly: AssemblyFixture(typeof(Training.Browser.Tests.Chromium))]
@@ -13,8 +14,14 @@ public sealed class Chromium : IAsyncLifetime
 
     internal RunningSite Site { get; } = RunningSite.Start(isDemo: true, [new("Training:Verify:ChecksPerMinute", "10000")]);
 
-    /// <summary>Every kind of page once, in both languages; all modules.</summary>
+    /// <summary>The whole demo, served, for the pages behind doors.</summary>
+    internal ServedDemo Demo { get; } = new();
+
+    /// <summary>Every kind of public page once, in both languages; all modules.</summary>
     internal IReadOnlyList<string> Pages { get; private set; } = [];
+
+    /// <summary>Every page there is: the public ones (no role), then those of each role, as the site's own table of addresses lists them.</summary>
+    internal IReadOnlyList<(Role? Role, IReadOnlyList<string> Paths)> Visits { get; private set; } = [];
 
     /// <summary>The check of a paper that is current.</summary>
     internal string Current { get; private set; } = "";
@@ -44,6 +51,9 @@ public sealed class Chromium : IAsyncLifetime
         Current = checks[0];
         var unknown = Papers.ASerial().Value;
         Pages = [.. PublicPages.Of(Site), .. checks, $"/en/verify/{unknown}", $"/es/verify/{unknown}", "/en/nothing", "/es/nothing"];
+        await Demo.InitializeAsync();
+        var behindDoors = (await Demo.PagesAsync()).Where(page => page.Role is not null).GroupBy(page => page.Role, page => page.Path);
+        Visits = [(null, Pages), .. behindDoors.Select(role => (role.Key, (IReadOnlyList<string>)[.. role]))];
     }
 
     public async ValueTask DisposeAsync()
@@ -51,17 +61,45 @@ public sealed class Chromium : IAsyncLifetime
         if (browser is not null) await browser.DisposeAsync();
         playwright?.Dispose();
         Site.Dispose();
+        await Demo.DisposeAsync();
     }
 
-    /// <summary>A window of its own.</summary>
-    internal async Task<IPage> OpenAsync(int width, ColorScheme colours = ColorScheme.Light, int height = 844)
+    /// <summary>Goes to every page there is, signed in as who may see it.</summary>
+    internal async IAsyncEnumerable<(IPage Page, string Path)> VisitAllAsync(int width, ColorScheme colours = ColorScheme.Light, int height = 844)
+    {
+        foreach (var (role, paths) in Visits)
+        {
+            var page = await OpenAsync(width, colours, height, role);
+            foreach (var path in paths)
+            {
+                await page.GotoAsync(path);
+                yield return (page, path);
+            }
+
+            await page.Context.CloseAsync();
+        }
+    }
+
+    /// <summary>A window of its own, signed in where a role is given.</summary>
+    internal async Task<IPage> OpenAsync(int width, ColorScheme colours = ColorScheme.Light, int height = 844, Role? role = null)
     {
         var context = await browser!.NewContextAsync(new() // not null: InitializeAsync ran
         {
-            BaseURL = Site.Client.BaseAddress!.ToString(),
+            BaseURL = (role is null ? Site : Demo.Site).Client.BaseAddress!.ToString(),
             ViewportSize = new() { Width = width, Height = height },
             ColorScheme = colours,
         });
-        return await context.NewPageAsync();
+        var page = await context.NewPageAsync();
+        if (role is { } signedIn) await SignInAsync(page, ServedDemo.Actors[signedIn]);
+        return page;
+    }
+
+    private static async Task SignInAsync(IPage page, string name)
+    {
+        await page.GotoAsync("/en/sign-in");
+        await page.GetByLabel("Sign-in name").FillAsync(name);
+        await page.GetByLabel("Password").FillAsync(ServedDemo.Password);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
+        await page.WaitForURLAsync(url => !url.Contains("/sign-in", StringComparison.Ordinal));
     }
 }

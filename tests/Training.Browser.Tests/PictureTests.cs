@@ -15,10 +15,8 @@ public sealed class PictureTests(Chromium chromium)
     [InlineData(1280, ColorScheme.Dark)]
     public async Task Every_page_can_be_looked_at(int width, ColorScheme colours)
     {
-        var page = await chromium.OpenAsync(width, colours);
-        foreach (var path in chromium.Pages)
+        await foreach (var (page, path) in chromium.VisitAllAsync(width, colours))
         {
-            await page.GotoAsync(path);
             await page.ScreenshotAsync(new() { Path = Named(path, $"{width}-{colours}.png"), FullPage = true });
 
             Assert.True(new FileInfo(Named(path, $"{width}-{colours}.png")).Length > 5_000);

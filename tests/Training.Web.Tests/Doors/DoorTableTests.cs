@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.Routing;
-using Microsoft.Extensions.DependencyInjection;
 using Training.Web.Doors;
 using Training.Web.Tests.House;
 
@@ -11,7 +9,7 @@ public sealed class DoorTableTests(SharedSite shared)
     [Fact]
     public void Every_address_has_a_row()
     {
-        var without = Addresses().Where(address => DoorKeeper.Rows(address.Endpoint, address.Method).Count == 0)
+        var without = Addresses.Of(shared.Site).Where(address => DoorKeeper.Rows(address.Endpoint, address.Method).Count == 0)
             .Select(address => $"{address.Method} {address.Endpoint.RoutePattern.RawText}");
 
         Assert.Empty(without);
@@ -20,13 +18,8 @@ public sealed class DoorTableTests(SharedSite shared)
     [Fact]
     public void Every_row_has_an_address()
     {
-        var used = Addresses().SelectMany(address => DoorKeeper.Rows(address.Endpoint, address.Method)).ToHashSet();
+        var used = Addresses.Of(shared.Site).SelectMany(address => DoorKeeper.Rows(address.Endpoint, address.Method)).ToHashSet();
 
         Assert.Empty(DoorTable.Rows.Except(used));
     }
-
-    private IEnumerable<(RouteEndpoint Endpoint, string Method)> Addresses() =>
-        from endpoint in shared.Site.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
-        from method in endpoint.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"]
-        select (endpoint, method);
 }

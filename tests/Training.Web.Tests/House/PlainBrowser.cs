@@ -9,7 +9,7 @@ namespace Training.Web.Tests.House;
 /// <param name="Location">Where it leads, or null.</param>
 /// <param name="Bytes">As sent.</param>
 /// <param name="Headers">All of them.</param>
-internal sealed record Answer(int Status, string Html, string? Location, byte[] Bytes, IReadOnlyDictionary<string, string> Headers);
+internal sealed record Reply(int Status, string Html, string? Location, byte[] Bytes, IReadOnlyDictionary<string, string> Headers);
 
 /// <summary>
 /// A browser without script: keeps cookies (also those that want https, as a browser does behind a proxy), follows nothing by itself, and
@@ -23,17 +23,20 @@ internal sealed partial class PlainBrowser(Uri address) : IDisposable
     /// <summary>What it would send along.</summary>
     public IReadOnlyDictionary<string, string> Cookies => cookies;
 
-    public Task<Answer> GetAsync(string path) => SendAsync(new(HttpMethod.Get, path));
+    public Task<Reply> GetAsync(string path) => SendAsync(new(HttpMethod.Get, path));
 
     /// <summary>Sends a form with the token of <paramref name="page"/> (by default any page that has one).</summary>
-    public async Task<Answer> PostAsync(string path, Dictionary<string, string> fields, string page = "/en/first-sign-in")
+    public async Task<Reply> PostAsync(string path, Dictionary<string, string> fields, string page = "/en/first-sign-in")
     {
-        var token = Token().Match((await GetAsync(page)).Html).Groups["value"].Value;
-        return await PostExactlyAsync(path, [.. fields, new("__RequestVerificationToken", token)]);
+        return await PostExactlyAsync(path, [.. fields, await TokenAsync(page)]);
     }
 
+    /// <summary>The hidden field of a page's form.</summary>
+    public async Task<KeyValuePair<string, string>> TokenAsync(string page) =>
+        new("__RequestVerificationToken", Token().Match((await GetAsync(page)).Html).Groups["value"].Value);
+
     /// <summary>Sends exactly these fields; several may have one name.</summary>
-    public Task<Answer> PostExactlyAsync(string path, params IReadOnlyList<KeyValuePair<string, string>> fields) =>
+    public Task<Reply> PostExactlyAsync(string path, params IReadOnlyList<KeyValuePair<string, string>> fields) =>
         SendAsync(new(HttpMethod.Post, path) { Content = new FormUrlEncodedContent(fields) });
 
     /// <summary>Forgets or brings a cookie.</summary>
@@ -45,7 +48,7 @@ internal sealed partial class PlainBrowser(Uri address) : IDisposable
 
     public void Dispose() => client.Dispose();
 
-    private async Task<Answer> SendAsync(HttpRequestMessage request)
+    private async Task<Reply> SendAsync(HttpRequestMessage request)
     {
         using var _ = request;
         if (cookies.Count > 0) request.Headers.Add("Cookie", string.Join("; ", cookies.Select(cookie => $"{cookie.Key}={cookie.Value}")));

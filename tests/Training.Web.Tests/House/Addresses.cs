@@ -1,0 +1,58 @@
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Training.Web.Tests.House;
+
+/// <summary>Every address of a running site, from its own table of endpoints, and paths that fit them.</summary>
+internal static class Addresses
+{
+    /// <summary>All of them; an address that answers every method once, as GET.</summary>
+    public static IReadOnlyList<(RouteEndpoint Endpoint, string Method)> Of(RunningSite site) =>
+    [
+        .. from endpoint in site.Services.GetRequiredService<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>()
+           from method in endpoint.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods ?? ["GET"]
+           select (endpoint, method),
+    ];
+
+    /// <summary>A path for the address that leads to these belongings.</summary>
+    /// <param name="endpoint">The address.</param>
+    /// <param name="belongings">Whose.</param>
+    /// <param name="language">First part of the path.</param>
+    /// <param name="isFinished">Sent sittings and signed sheets rather than open ones.</param>
+    public static string Path(RouteEndpoint endpoint, Belongings belongings, string language = "en", bool isFinished = false)
+    {
+        var pattern = endpoint.RoutePattern;
+        var segments = pattern.PathSegments.Select(segment => string.Concat(segment.Parts.Select(part => part switch
+        {
+            Microsoft.AspNetCore.Routing.Patterns.RoutePatternLiteralPart literal => literal.Content,
+            Microsoft.AspNetCore.Routing.Patterns.RoutePatternSeparatorPart separator => separator.Content,
+            Microsoft.AspNetCore.Routing.Patterns.RoutePatternParameterPart parameter => Value(parameter.Name, pattern.RawText!, belongings, language, isFinished),
+            _ => throw new InvalidOperationException(part.ToString()),
+        })));
+        return "/" + string.Join('/', segments);
+    }
+
+    /// <summary>Whether the address names something that belongs to somebody.</summary>
+    public static bool NamesBelongings(RouteEndpoint endpoint) => endpoint.RoutePattern.Parameters.Any(parameter => Owned.Contains(parameter.Name));
+
+    private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId"];
+
+    // A new parameter of a route needs its line here; until then the walk fails and says so.
+    private static string Value(string name, string pattern, Belongings belongings, string language, bool isFinished) => name switch
+    {
+        "language" => language,
+        "status" => "404",
+        "courseId" => "awareness",
+        "moduleId" => "bite",
+        "schemeId" => "handler",
+        "number" => "1",
+        "employerId" => belongings.EmployerId.ToString(),
+        "personId" => (pattern.Contains("class-days/", StringComparison.Ordinal) ? belongings.CandidateId : belongings.EmployeeId).ToString(),
+        "classId" => belongings.ClassId.ToString(),
+        "sheetId" => (isFinished ? belongings.SignedSheetId : belongings.OpenSheetId).ToString(),
+        "sittingId" => (isFinished ? belongings.SentSittingId : belongings.OpenSittingId).ToString(),
+        "serial" => belongings.Serial,
+        "proposalId" => belongings.ProposalId.ToString(),
+        _ => throw new InvalidOperationException($"No value for {{{name}}} of {pattern}."),
+    };
+}

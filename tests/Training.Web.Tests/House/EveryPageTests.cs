@@ -1,0 +1,28 @@
+namespace Training.Web.Tests.House;
+
+/// <summary>What holds on every page of every role; the list is made from the addresses of the running site.</summary>
+[Collection(ServedDemoTests.Name)]
+public sealed class EveryPageTests(ServedDemo demo)
+{
+    [Fact]
+    public async Task The_html_checker_finds_nothing()
+    {
+        var pages = await demo.PagesAsync();
+
+        Assert.True(pages.Count > 80, $"Only {pages.Count} pages.");
+        Assert.Empty(HtmlChecker.Check(pages.ToDictionary(page => page.Path, page => page.Html, StringComparer.Ordinal)));
+    }
+
+    [Fact]
+    public async Task Every_form_that_changes_something_carries_its_token_and_no_page_carries_script_or_style()
+    {
+        Assert.All(await demo.PagesAsync(), page =>
+        {
+            var (_, path, html) = page;
+            var forms = html.Split("<form ")[1..].Where(form => form[..form.IndexOf('>', StringComparison.Ordinal)].Contains("method=\"post\"", StringComparison.Ordinal));
+            Assert.All(forms, form => Assert.True(form.Split("</form>")[0].Contains("__RequestVerificationToken", StringComparison.Ordinal), path));
+            Assert.DoesNotMatch(@"<script|<style|\sstyle=|\son\w+=", html);
+            Assert.Single(html.Split("<h1")[1..]);
+        });
+    }
+}

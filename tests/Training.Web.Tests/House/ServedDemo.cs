@@ -1,0 +1,186 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Training.Courses;
+using Training.Records;
+using Training.Scoring;
+using Training.Web.Doors;
+using Training.Web.Tests.Demo;
+using Role = Training.Web.Doors.Role;
+
+namespace Training.Web.Tests.House;
+
+/// <summary>The whole demo, served: people of every role with work of their own, and others with theirs.</summary>
+public sealed class ServedDemo : IAsyncLifetime
+{
+    /// <summary>Who stands for each role.</summary>
+    internal static readonly IReadOnlyDictionary<Role, string> Actors = new Dictionary<Role, string>
+    {
+        [Role.Worker] = "araceli.norcross",
+        [Role.Instructor] = "winifred.oakley",
+        [Role.Employer] = "delphine.marrow",
+        [Role.ProgrammeLead] = "marguerite.ashcombe",
+    };
+
+    /// <summary>Of every account of the demo.</summary>
+    internal const string Password = "open gate closed lid";
+
+    private static readonly DateTimeOffset Now = new(MadeDemo.Today, new(17, 44), TimeSpan.Zero);
+
+    private readonly MadeDemo demo = new();
+    private readonly string folder = Directory.CreateTempSubdirectory("training-served-").FullName;
+
+    internal RunningSite Site { get; private set; } = null!; // made by InitializeAsync
+
+    /// <summary>What belongs to the actors.</summary>
+    internal Belongings Own { get; private set; } = null!; // made by InitializeAsync
+
+    /// <summary>What belongs to others like them.</summary>
+    internal Belongings Foreign { get; private set; } = null!; // made by InitializeAsync
+
+    public async ValueTask InitializeAsync()
+    {
+        await demo.InitializeAsync();
+        var database = Path.Combine(folder, "training.db");
+        await using (var connection = new SqliteConnection($"Data Source={demo.Place.Database}"))
+        {
+            await connection.OpenAsync();
+            await using var copy = connection.CreateCommand();
+            copy.CommandText = "VACUUM INTO $file";
+            copy.Parameters.AddWithValue("$file", database);
+            await copy.ExecuteNonQueryAsync();
+        }
+
+        Site = RunningSite.Start(isDemo: true,
+            new("Training:Database:Connection", $"Data Source={database}"),
+            new("Training:PublicAddress", "http://localhost:5080"),
+            new("Training:Provider:TimeZone", "America/Phoenix"),
+            new("Training:Verify:ChecksPerMinute", "10000"));
+        Site.Clock.Now = Now;
+        Own = await BelongingsAsync("araceli.norcross", "winifred.oakley", "delphine.marrow", "joaquin.penuelas");
+        Foreign = await BelongingsAsync("delbert.prado", "nestor.guerena", "osgood.laramore", "theodora.vance");
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Site.Dispose();
+        await demo.DisposeAsync();
+        Directory.Delete(folder, recursive: true);
+    }
+
+    /// <summary>A browser signed in as one of the demo's accounts.</summary>
+    internal async Task<PlainBrowser> SignInAsync(string signInName)
+    {
+        var browser = Site.OpenBrowser();
+        var answer = await browser.PostAsync("/en/sign-in", new() { ["Name"] = signInName, ["Password"] = Password });
+        Assert.Equal(303, answer.Status);
+        return browser;
+    }
+
+    /// <summary>
+    /// Every page once in each language, seen by the first role that may (null: a stranger), list made from the addresses of the running
+    /// site; open work and finished work both. HTML as sent, entities and all.
+    /// </summary>
+    internal async Task<IReadOnlyList<(Role? Role, string Path, string Html)>> PagesAsync()
+    {
+        var pages = new List<(Role? Role, string Path, string Html)>();
+        foreach (Role? role in (Role?[])[null, .. Actors.Keys.Select(role => (Role?)role)])
+        {
+            using var browser = role is null ? Site.OpenBrowser() : await SignInAsync(Actors[role.Value]);
+            foreach (var (endpoint, _) in Addresses.Of(Site).Where(address => address.Method == "GET"))
+            {
+                var rows = DoorKeeper.Rows(endpoint, "GET");
+                if (!rows.Any(row => role is null ? row.Whose == Whose.Public : row.Roles.Contains(role.Value))) continue;
+                foreach (var path in Paths(endpoint).Where(path => pages.All(page => page.Path != path)))
+                {
+                    var answer = await browser.GetAsync(path);
+                    if (answer.Status is 200 or 404 && answer.Headers["Content-Type"].StartsWith("text/html", StringComparison.Ordinal))
+                        pages.Add((role, path, System.Text.Encoding.UTF8.GetString(answer.Bytes)));
+                }
+            }
+        }
+
+        return pages;
+    }
+
+    private IEnumerable<string> Paths(Microsoft.AspNetCore.Routing.RouteEndpoint endpoint) =>
+        from language in new[] { "en", "es" }
+        from isFinished in new[] { false, true }
+        select Addresses.Path(endpoint, Own, language, isFinished);
+
+    private async Task<Belongings> BelongingsAsync(string worker, string instructor, string representative, string lead)
+    {
+        Belongings? found = null;
+        await Site.RecordAsync(async records =>
+        {
+            var workerId = await PersonAsync(records, worker);
+            var instructorId = await PersonAsync(records, instructor);
+            var representativeId = await PersonAsync(records, representative);
+            var employerId = await records.Representatives.Where(row => row.PersonId == representativeId).Select(row => row.EmployerId).SingleAsync();
+            var employed = from employment in records.Employments
+                           where employment.EmployerId == employerId && employment.EndsOn == null
+                           select employment.PersonId;
+            var certified = await records.Periods.Where(period => period.SchemeId == "handler" && employed.Contains(period.PersonId)
+                    && period.ExpiresOn > MadeDemo.Today && !records.Suspensions.Any(row => row.PersonId == period.PersonId))
+                .OrderBy(period => period.PersonId).FirstAsync();
+            var sheet = await StartSheetAsync(records, instructorId);
+            found = new(
+                employerId, certified.PersonId, sheet.ClassId, sheet.CandidateId, sheet.Id,
+                await records.Scoresheets.Where(row => row.InstructorId == instructorId && row.Copy == 1).Select(row => row.FormId).FirstAsync(),
+                await StartSittingAsync(records, workerId),
+                await records.Sittings.Where(row => row.PersonId == workerId && row.Copy == 1).Select(row => row.FormId).FirstAsync(),
+                await (from period in records.Periods
+                       where period.PersonId == workerId
+                       join paper in records.Papers on period.DecisionId equals paper.DecisionId
+                       select paper.Serial).FirstAsync(),
+                await ProposeAsync(records, certified, await PersonAsync(records, lead)));
+        });
+        return found!; // not null: set above
+    }
+
+    private static Task<Guid> PersonAsync(RecordsContext records, string signInName)
+    {
+        var key = KeyText.Of(signInName);
+        return records.Accounts.Where(account => account.NormalizedUserName == key).Select(account => account.PersonId).SingleAsync();
+    }
+
+    private async Task<Guid> StartSittingAsync(RecordsContext records, Guid personId)
+    {
+        var draw = QuizDraw.From(Site.Shelf.Find("awareness")!, 7); // not null: the shipped course
+        var id = await records.StartSittingAsync(Guid.CreateVersion7(), personId, draw, MadeDemo.Today, "America/Phoenix", Now, CancellationToken.None);
+        return id!.Value; // not null: the id is new
+    }
+
+    private async Task<StartedScoresheet> StartSheetAsync(RecordsContext records, Guid instructorId)
+    {
+        var course = Site.Shelf.Find("handler")!; // not null: the shipped course
+        var seat = await (from scorer in records.ClassScorers
+                          where scorer.InstructorId == instructorId
+                          join attendance in records.ClassAttendances on scorer.ClassId equals attendance.ClassId
+                          join day in records.Classes on scorer.ClassId equals day.Id
+                          where !records.Scoresheets.Any(sheet => sheet.ClassId == day.Id && sheet.CandidateId == attendance.PersonId)
+                          orderby day.HeldOn descending, attendance.PersonId
+                          select new { scorer.ClassId, attendance.PersonId }).FirstAsync();
+        var sheet = new StartedScoresheet
+        {
+            Id = Guid.CreateVersion7(), ClassId = seat.ClassId, CandidateId = seat.PersonId, InstructorId = instructorId, CourseHash = course.Hash,
+            ChecklistId = course.Checklists[0].Id, ChecklistVersion = course.Checklists[0].Version, Subject = Subject.Model, Try = 1,
+            Language = Language.English, StartedAt = Now, IsIdentityConfirmed = true, Surroundings = "Gravel pad, shade, light wind.",
+            Kit = "Hook 120 cm, tongs 100 cm, bucket with screw lid.", IsKitInspected = true,
+        };
+        Assert.IsType<Kept.Stored>(await records.StartAsync(sheet, CancellationToken.None));
+        return sheet;
+    }
+
+    private static async Task<Guid> ProposeAsync(RecordsContext records, PeriodRecord period, Guid leadId)
+    {
+        var id = Guid.CreateVersion7();
+        Assert.IsType<Kept.Stored>(await records.ProposeWithdrawalAsync(
+            id, period.PersonId, period.SchemeId, leadId, "Handled without a second person, twice.", MadeDemo.Today, Now, CancellationToken.None));
+        return id;
+    }
+}
+
+/// <summary>Ids of what belongs to a worker, an instructor, an employer and a lead's table.</summary>
+internal sealed record Belongings(
+    Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
+    string Serial, Guid ProposalId);
