@@ -25,6 +25,7 @@ public static class ReadingKeeping
         this RecordsContext records, Guid personId, string courseId, CancellationToken cancellation) =>
         await records.ModuleReadings.Where(reading => reading.PersonId == personId && reading.CourseId == courseId)
             .GroupBy(reading => reading.ModuleId)
+            .OrderBy(readings => readings.Key)
             .Select(readings => new ReadModule(readings.Key, readings.Max(reading => reading.ReadAt)))
             .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
 
@@ -34,6 +35,7 @@ public static class ReadingKeeping
         await records.ModuleReadings.Where(reading => reading.PersonId == personId)
             .Select(reading => new { reading.CourseId, reading.ModuleId }).Distinct()
             .GroupBy(reading => reading.CourseId)
+            .OrderBy(modules => modules.Key)
             .Select(modules => new { modules.Key, Count = modules.Count() })
             .Take(Bounds.RowsOfOnePerson).ToDictionaryAsync(course => course.Key, course => course.Count, cancellation);
 }

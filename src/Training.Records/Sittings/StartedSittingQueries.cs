@@ -34,7 +34,7 @@ public static class StartedSittingQueries
                            select new { Row = sitting, snapshot.CourseId }).SingleOrDefaultAsync(cancellation);
         if (found is null) return null;
         var answers = await records.StartedAnswers.AsNoTracking().Where(answer => answer.SittingId == sittingId)
-            .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+            .OrderBy(answer => answer.SavedAt).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
         var isSubmitted = await records.Sittings.AnyAsync(
             sent => sent.FormId == sittingId && sent.PersonId == personId && sent.Copy == 1, cancellation);
         var row = found.Row;
