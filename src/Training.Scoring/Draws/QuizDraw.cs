@@ -38,7 +38,7 @@ public static class QuizDraw
         return pool[..count];
     }
 
-    private static string[] ShuffleOptions(Question question, SplitMix64 random)
+    internal static string[] ShuffleOptions(Question question, SplitMix64 random)
     {
         var options = question.OptionIds.ToArray();
         do
