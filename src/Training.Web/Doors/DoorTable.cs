@@ -10,6 +10,7 @@ public static class DoorTable
     private const string Post = "POST";
 
     private static readonly Role[] Everybody = [];
+    private static readonly Role[] Workers = [Role.Worker];
     private static readonly Role[] SignedIn = Enum.GetValues<Role>();
 
     /// <summary>Every row; an address has one for each set of roles that finds other records there.</summary>
@@ -36,5 +37,20 @@ public static class DoorTable
         new(Get, "/{language:language}/start", SignedIn, Whose.Own),
         new(Get, "/{language:language}/my/password", SignedIn, Whose.Own),
         new(Post, "/{language:language}/my/password", SignedIn, Whose.Own),
+
+        // A worker's own training.
+        new(Get, "/{language:language}/my", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/certificates/{serial}", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/courses/{courseId}", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/courses/{courseId}/modules/{moduleId}/reading", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/courses/{courseId}/practice", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/courses/{courseId}/practice", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/courses/{courseId}/quiz", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/courses/{courseId}/sittings", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/sittings/{sittingId:guid}", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/sittings/{sittingId:guid}/questions/{number:int}", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/sittings/{sittingId:guid}/questions/{number:int}", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/sittings/{sittingId:guid}/review", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/sittings/{sittingId:guid}/submission", Workers, Whose.Own),
     ];
 }

@@ -12,8 +12,14 @@ public static class Written
     /// <summary>A date written out: <c>7 December 2026</c>, <c>7 de diciembre de 2026</c>.</summary>
     public static string Date(DateOnly date) => date.ToString(Word("Date"), CultureInfo.CurrentCulture);
 
+    /// <summary>Month and year of a date whose day stands apart: <c>December 2026</c>, <c>diciembre de 2026</c>.</summary>
+    public static string Month(DateOnly date) => date.ToString(Word("MonthOfYear"), CultureInfo.CurrentCulture);
+
     /// <summary>A date and time of day: <c>25 November 2026, 10:44</c>.</summary>
     public static string Moment(DateTimeOffset local) => Date(DateOnly.FromDateTime(local.DateTime)) + local.ToString(", HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>A time of day: <c>10:44</c>.</summary>
+    public static string Time(DateTimeOffset local) => local.ToString("HH:mm", CultureInfo.InvariantCulture);
 
     /// <summary>A duration of one unit: <c>24 months</c>, <c>1 year</c>.</summary>
     public static string For(Duration duration) => duration.Unit switch

@@ -4,6 +4,8 @@ namespace Training.Web.Features.Courses;
 
 /// <summary>What the page of a module is given.</summary>
 /// <param name="CourseId">For addresses.</param>
+/// <param name="CourseHash">The text that is shown.</param>
+/// <param name="Id">For addresses.</param>
 /// <param name="CourseTitle">What the paper calls the course.</param>
 /// <param name="Number">Which part it is, from 1.</param>
 /// <param name="Count">Of how many.</param>
@@ -13,6 +15,8 @@ namespace Training.Web.Features.Courses;
 /// <param name="Next">The part after, or null.</param>
 public sealed record ModuleView(
     string CourseId,
+    string CourseHash,
+    string Id,
     string CourseTitle,
     int Number,
     int Count,
@@ -29,6 +33,8 @@ public sealed record ModuleView(
         if (index < 0) return null;
         return new(
             course.Id,
+            course.Hash,
+            moduleId,
             course.Scheme.Words[language].Title,
             index + 1,
             modules.Count,

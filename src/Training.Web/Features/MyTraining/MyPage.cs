@@ -1,0 +1,24 @@
+using Training.Certification;
+
+namespace Training.Web.Features.MyTraining;
+
+/// <summary>What the visitor's own page is given.</summary>
+/// <param name="Schemes">What must not wait comes first; at least none where no course is served.</param>
+/// <param name="Papers">The visitor's certificates, the newest first.</param>
+public sealed record MyPage(IReadOnlyList<SchemeLine> Schemes, IReadOnlyList<PaperLine> Papers)
+{
+    /// <summary>What the first line is about, or null where no course is served.</summary>
+    public SchemeLine? First => Schemes.Count > 0 ? Schemes[0] : null;
+
+    /// <summary>In the order that the page says things in.</summary>
+    public static MyPage Of(IEnumerable<SchemeLine> schemes, IReadOnlyList<PaperLine> papers) => new(
+        [.. schemes.OrderBy(line => line.Urgency).ThenBy(line => line.By ?? DateOnly.MaxValue).ThenBy(line => line.Kind)], papers);
+}
+
+/// <summary>One certificate of the visitor.</summary>
+/// <param name="Title">What the paper calls the scheme.</param>
+/// <param name="Serial">As printed.</param>
+/// <param name="StartsOn">First day of its period.</param>
+/// <param name="ExpiresOn">Last day of its period.</param>
+/// <param name="IsLatest">False where a later paper of the same scheme took its place.</param>
+public sealed record PaperLine(string Title, Serial Serial, DateOnly StartsOn, DateOnly ExpiresOn, bool IsLatest);

@@ -1,0 +1,78 @@
+using Microsoft.AspNetCore.Mvc;
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+using Training.Web.Doors;
+using Training.Web.Features.Sittings;
+using Training.Web.Languages;
+using Training.Web.Shelf;
+
+namespace Training.Web.Features.MyTraining;
+
+/// <summary>A worker's own pages: how I stand and what comes next, my courses, my certificates.</summary>
+public sealed class MyTrainingController(RecordsContext records, CourseShelf shelf, TimeProvider clock) : Controller
+{
+    private Language Language => HttpContext.PageLanguageOf();
+
+    /// <summary>How I stand under every scheme, and what to do next by when.</summary>
+    [HttpGet("/{language:language}/my")]
+    public async Task<IActionResult> Overview(CancellationToken cancellation)
+    {
+        var visitor = HttpContext.Visitor();
+        var all = shelf.Courses;
+        var read = await records.ReadModuleCountsAsync(visitor.PersonId, cancellation);
+        var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
+        // One file serves every scheme: only the rules differ.
+        var file = all.Count == 0 ? null : await records.FindCaseFileAsync(visitor.PersonId, all[0].Scheme, cancellation);
+        var lines = file is null ? [] : all.Select(course => SchemeLine.Of(
+            course, all, file with { Scheme = course.Scheme }, visitor.Today, Language, read.GetValueOrDefault(course.Id), open));
+        var titles = all.ToDictionary(course => course.Scheme.Id, course => course.Scheme.Words[Language].Title, StringComparer.Ordinal);
+        return View(MyPage.Of(lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation)));
+    }
+
+    /// <summary>One course: what I read, my quiz, my practical.</summary>
+    [HttpGet("/{language:language}/my/courses/{courseId}")]
+    public async Task<IActionResult> Course(string courseId, CancellationToken cancellation)
+    {
+        if (shelf.Find(courseId) is not { } course) return NotFound();
+        var visitor = HttpContext.Visitor();
+        var file = await records.FindCaseFileAsync(visitor.PersonId, course.Scheme, cancellation)
+            ?? throw new InvalidOperationException($"Account {visitor.AccountId} belongs to nobody.");
+        var read = (await records.ReadModulesAsync(visitor.PersonId, course.Id, cancellation))
+            .Where(part => course.Modules.Any(module => module.Id == part.ModuleId)).ToList();
+        var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
+        var line = SchemeLine.Of(course, shelf.Courses, file, visitor.Today, Language, read.Count, open);
+        var sent = await records.SentSittingsOfAsync(visitor.PersonId, cancellation);
+        return View(MyCoursePage.Of(course, line, file, read, sent, visitor.Zone, Language));
+    }
+
+    /// <summary>Keeps that a part was read, and leads to the next one; after the last to the course.</summary>
+    [HttpPost("/{language:language}/my/courses/{courseId}/modules/{moduleId}/reading")]
+    public async Task<IActionResult> Read(string courseId, string moduleId, [FromForm] string? text, CancellationToken cancellation)
+    {
+        var modules = shelf.Find(courseId)?.Modules ?? [];
+        var index = modules.Index().FirstOrDefault(part => part.Item.Id == moduleId, (-1, null!)).Index;
+        // The text that was on the page, which may be older than the one that serves now.
+        if (index < 0 || text is null || await records.FindCourseIdAsync(text, cancellation) != courseId) return NotFound();
+        var reading = new ModuleReading
+        {
+            PersonId = HttpContext.Visitor().PersonId, CourseHash = text, ModuleId = moduleId, CourseId = courseId,
+            Language = Language, ReadAt = clock.GetUtcNow(),
+        };
+        await records.KeepAsync(reading, cancellation);
+        var tag = Language.Tag();
+        return this.SeeOther(index + 1 < modules.Count ? $"/{tag}/courses/{courseId}/{modules[index + 1].Id}" : $"/{tag}/my/courses/{courseId}");
+    }
+
+    /// <summary>The file of one of my certificates, in the language of the page.</summary>
+    [HttpGet("/{language:language}/my/certificates/{serial}")]
+    public async Task<IActionResult> Certificate(string serial, CancellationToken cancellation)
+    {
+        if (!Serial.TryParse(serial, out var read)) return NotFound();
+        var file = await records.FindCertificateAsync(HttpContext.Visitor().PersonId, read, Language, cancellation);
+        if (file is null) return NotFound();
+        // Shown, not only saved: at a gate it is opened on a phone.
+        Response.Headers.ContentDisposition = $"inline; filename=\"{read}-{Language.Tag()}.pdf\"";
+        return File(file.Bytes.ToArray(), "application/pdf");
+    }
+}

@@ -1,0 +1,71 @@
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+
+namespace Training.Web.Features.Sittings;
+
+/// <summary>What the page before a quiz is given.</summary>
+/// <param name="CourseId">For addresses.</param>
+/// <param name="CourseTitle">What the paper calls the course.</param>
+/// <param name="Questions">How many are drawn.</param>
+/// <param name="Needed">How many must be right.</param>
+/// <param name="PassPercent">The same as a share.</param>
+/// <param name="Critical">How many of them are critical.</param>
+/// <param name="TimeLimitMinutes">Null where nothing is timed.</param>
+/// <param name="Topics">In blueprint order.</param>
+/// <param name="Open">The sitting to go on with, or null.</param>
+/// <param name="Tries">Submitted sittings of this quiz, the latest first.</param>
+/// <param name="NewId">The id of the sitting that the form starts.</param>
+/// <param name="Today">The date at the visitor's site.</param>
+/// <param name="RenewsFrom">First day on which a pass would renew what the visitor holds; null where one counts today.</param>
+public sealed record QuizPage(
+    string CourseId,
+    string CourseTitle,
+    int Questions,
+    int Needed,
+    int PassPercent,
+    int Critical,
+    int? TimeLimitMinutes,
+    IReadOnlyList<QuizTopic> Topics,
+    OpenSitting? Open,
+    IReadOnlyList<SentSitting> Tries,
+    Guid NewId,
+    DateOnly Today,
+    DateOnly? RenewsFrom)
+{
+    /// <summary>The page in one language.</summary>
+    public static QuizPage Of(
+        Course course, Language language, IEnumerable<OpenSitting> open, IEnumerable<SentSitting> sent, Guid newId, DateOnly today, NextStep step)
+    {
+        var questions = course.Quiz.Blueprint.Sum(row => row.Questions);
+        return new(
+            course.Id,
+            course.Scheme.Words[language].Title,
+            questions,
+            PassMark.Of(course.Quiz.PassPercent, questions),
+            course.Quiz.PassPercent,
+            course.Quiz.Blueprint.Sum(row => row.Critical),
+            course.Quiz.TimeLimitMinutes,
+            [.. course.Quiz.Blueprint.Select(row => new QuizTopic(
+                course.Words[language].Topics[row.Topic], row.Questions, row.Critical, PassMark.Of(row.PassPercent, row.Questions)))],
+            open.FirstOrDefault(sitting => sitting.QuizId == course.Quiz.Id),
+            [.. sent.Where(sitting => sitting.QuizId == course.Quiz.Id)],
+            newId,
+            today,
+            (step as NextStep.NothingDue)?.WindowOpensOn);
+    }
+}
+
+/// <summary>One topic of a quiz.</summary>
+/// <param name="Title">In the page's language.</param>
+/// <param name="Questions">How many are drawn.</param>
+/// <param name="Critical">How many of them are critical.</param>
+/// <param name="Needed">How many must be right; 0 where the topic has no minimum of its own.</param>
+public sealed record QuizTopic(string Title, int Questions, int Critical, int Needed);
+
+/// <summary>Says a share as a number of questions.</summary>
+public static class PassMark
+{
+    /// <summary>The fewest points with <c>points * 100 ≥ percent * max</c>.</summary>
+    public static int Of(int percent, int max) => ((percent * max) + 99) / 100;
+}
