@@ -143,7 +143,7 @@ public sealed class MyTrainingControllerTests(SharedSite shared)
         Assert.StartsWith("/en/sign-in?back=", answer.Location, StringComparison.Ordinal);
     }
 
-    private static async Task<Answer> ReadAsync(Browser browser, string moduleId, string hash) => await browser.PostExactlyAsync(
+    private static async Task<Reply> ReadAsync(PlainBrowser browser, string moduleId, string hash) => await browser.PostExactlyAsync(
         $"/en/my/courses/awareness/modules/{moduleId}/reading", new("text", hash), new("__RequestVerificationToken", await TakenQuiz.TokenAsync(browser)));
 
     private static string FirstLine(string html)

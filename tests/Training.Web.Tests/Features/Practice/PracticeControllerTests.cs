@@ -5,7 +5,6 @@ using Training.Courses;
 using Training.Scoring;
 using Training.Web.Tests.Features.Sittings;
 using Training.Web.Tests.House;
-using Answer = Training.Web.Tests.House.Answer;
 
 namespace Training.Web.Tests.Features.Practice;
 
@@ -86,7 +85,7 @@ public sealed partial class PracticeControllerTests(SharedSite shared)
         Assert.Equal(404, (await browser.GetAsync(path)).Status);
     }
 
-    private static async Task<Answer> PostAsync(Browser browser, string tag, int number, params KeyValuePair<string, string>[] fields) =>
+    private static async Task<Reply> PostAsync(PlainBrowser browser, string tag, int number, params KeyValuePair<string, string>[] fields) =>
         await browser.PostExactlyAsync(
             string.Create(CultureInfo.InvariantCulture, $"/{tag}/my/courses/awareness/practice?round=5&number={number}"),
             [.. fields, new("__RequestVerificationToken", await TakenQuiz.TokenAsync(browser))]);

@@ -401,10 +401,10 @@ public sealed class SittingsControllerTests(SharedSite shared)
         Assert.Contains("Not yet: 1 of 10 right", (await quiz.Browser.GetAsync(quiz.Path)).Html, StringComparison.Ordinal);
     }
 
-    private static async Task<Answer> StartAsync(Browser browser, Guid id) => await browser.PostExactlyAsync(
+    private static async Task<Reply> StartAsync(PlainBrowser browser, Guid id) => await browser.PostExactlyAsync(
         "/en/my/courses/awareness/sittings", new("sittingId", id.ToString()), new("__RequestVerificationToken", await TakenQuiz.TokenAsync(browser)));
 
-    private static async Task<(int Status, string? Location)> WhereAsync(Browser browser, string path)
+    private static async Task<(int Status, string? Location)> WhereAsync(PlainBrowser browser, string path)
     {
         var answer = await browser.GetAsync(path);
         return (answer.Status, answer.Location);

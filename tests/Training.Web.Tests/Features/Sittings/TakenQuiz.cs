@@ -14,12 +14,12 @@ internal sealed partial class TakenQuiz : IDisposable
     private readonly RunningSite site;
     private string token = "";
 
-    private TakenQuiz(RunningSite site, Browser browser, Guid personId, Course course, Guid id)
+    private TakenQuiz(RunningSite site, PlainBrowser browser, Guid personId, Course course, Guid id)
     {
         (this.site, Browser, PersonId, Course, Id) = (site, browser, personId, course, id);
     }
 
-    public Browser Browser { get; }
+    public PlainBrowser Browser { get; }
 
     public Guid PersonId { get; }
 
@@ -56,16 +56,16 @@ internal sealed partial class TakenQuiz : IDisposable
     /// <summary>The number of the first question of a type.</summary>
     public int NumberOf<T>() => 1 + Draw.Questions.Index().First(drawn => QuestionOf(Course, drawn.Item).Key is T).Index;
 
-    public Task<Answer> AnswerAsync(int number, bool isRight = true, string tag = "en") => PostAsync(number, [.. Fields(number, isRight)], tag);
+    public Task<Reply> AnswerAsync(int number, bool isRight = true, string tag = "en") => PostAsync(number, [.. Fields(number, isRight)], tag);
 
-    public async Task<Answer> PostAsync(int number, KeyValuePair<string, string>[] fields, string tag = "en", Browser? browser = null)
+    public async Task<Reply> PostAsync(int number, KeyValuePair<string, string>[] fields, string tag = "en", PlainBrowser? browser = null)
     {
         if (token.Length == 0) token = await TokenAsync(Browser);
         var sent = browser is null ? token : await TokenAsync(browser);
         return await (browser ?? Browser).PostExactlyAsync($"{PathIn(tag)}/questions/{number}", [.. fields, new("__RequestVerificationToken", sent)]);
     }
 
-    public async Task<Answer> SubmitAsync(Browser? browser = null) =>
+    public async Task<Reply> SubmitAsync(PlainBrowser? browser = null) =>
         await (browser ?? Browser).PostExactlyAsync($"{Path}/submission", new KeyValuePair<string, string>("__RequestVerificationToken", await TokenAsync(browser ?? Browser)));
 
     public async Task<KeptSitting> KeptAsync()
@@ -100,7 +100,7 @@ internal sealed partial class TakenQuiz : IDisposable
 
     public void Dispose() => Browser.Dispose();
 
-    public static async Task<string> TokenAsync(Browser browser) =>
+    public static async Task<string> TokenAsync(PlainBrowser browser) =>
         Token().Match((await browser.GetAsync("/en/my/password")).Html).Groups["value"].Value;
 
     private static Question QuestionOf(Course course, DrawnQuestion drawn) => course.Questions.Single(question => question.Id == drawn.QuestionId);
