@@ -23,8 +23,6 @@ internal sealed record RequirementFinding(
 /// <remarks>Rule: docs/rules.md, "Evidence and its age" and "Separation of hats".</remarks>
 internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on, DateOnly? windowOpensOn)
 {
-    private static readonly Duration TaughtMustBeAgo = new(2, DurationUnit.Years);
-
     public RequirementFinding Find(Requirement requirement) => requirement switch
     {
         Requirement.PassedQuiz quiz => Weigh(quiz, quiz.GreatestAge, ResultsOf(quiz)),
@@ -123,14 +121,8 @@ internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on
         return new(sheet.ResultId, sheet.ScorerId, exception, reasons);
     }
 
-    private Teaching? FindTeachingByScorer(Evidence.OfPractical sheet)
-    {
-        if (file.Scheme.Separation == Separation.None) return null;
-        var free = TaughtMustBeAgo.Before(sheet.On);
-        return file.TaughtBy
-            .Where(teaching => teaching.InstructorId == sheet.ScorerId && teaching.On > free && teaching.On <= sheet.On)
-            .MaxBy(teaching => teaching.On);
-    }
+    private Teaching? FindTeachingByScorer(Evidence.OfPractical sheet) =>
+        file.Scheme.Separation == Separation.None ? null : ScorerBond.Find(file.TaughtBy, sheet.ScorerId, sheet.On);
 
     /// <summary>0 for a result that stands by itself, 1 for one that needs its exception, 2 for one that cannot count.</summary>
     private int Rank(RequirementFinding finding)

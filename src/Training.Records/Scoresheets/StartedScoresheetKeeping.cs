@@ -20,9 +20,10 @@ public static class StartedScoresheetKeeping
         await records.RequireSnapshotAsync(sheet.CourseHash, problems, cancellation);
         if (problems.Count > 0) return new Kept.Refused(problems);
 
-        if (await records.TryInsertAsync(cancellation, sheet)) return new Kept.Stored(sheet.Id);
-        var first = await records.StartedScoresheets.AsNoTracking().SingleAsync(other => other.Id == sheet.Id, cancellation);
-        return first.IsStartedAs(sheet)
+        var first = await records.FindFirstAsync(sheet.Id, cancellation);
+        if (first is null && await records.TryInsertAsync(cancellation, sheet)) return new Kept.Stored(sheet.Id);
+        first ??= await records.FindFirstAsync(sheet.Id, cancellation);
+        return first?.IsStartedAs(sheet) == true
             ? new Kept.AlreadyStored(sheet.Id)
             : new Kept.Refused([RecordsProblems.At("scoresheet", RecordsProblems.StartedOtherwise, sheet.Id.ToString())]);
     }
@@ -87,6 +88,9 @@ public static class StartedScoresheetKeeping
             return new Kept.Stored(sheet.Id);
         },
         cancellation);
+
+    private static Task<StartedScoresheet?> FindFirstAsync(this RecordsContext records, Guid sheetId, CancellationToken cancellation) =>
+        records.StartedScoresheets.AsNoTracking().SingleOrDefaultAsync(other => other.Id == sheetId, cancellation);
 
     // Every change counts the sheet's version up, so that of two at once (two tabs) one starts again from what is there.
     private static async Task<Kept> ChangeAsync(

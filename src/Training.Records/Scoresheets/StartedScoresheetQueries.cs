@@ -11,11 +11,17 @@ public static class StartedScoresheetQueries
         records.StartedScoresheets.AsNoTracking().Include(sheet => sheet.Observations)
             .SingleOrDefaultAsync(sheet => sheet.Id == sheetId && sheet.InstructorId == instructorId, cancellation);
 
-    /// <summary>What the instructor started and did not sign yet, newest first, with marks.</summary>
+    /// <summary>
+    /// What the instructor started and did not sign yet, newest first, with marks. A sheet without a mark that was started anew is left out:
+    /// nothing was seen on it.
+    /// </summary>
     public static async Task<IReadOnlyList<StartedScoresheet>> OpenScoresheetsOfAsync(
         this RecordsContext records, Guid instructorId, CancellationToken cancellation) =>
         await records.StartedScoresheets.AsNoTracking().Include(sheet => sheet.Observations)
-            .Where(sheet => sheet.InstructorId == instructorId && !records.Scoresheets.Any(signed => signed.FormId == sheet.Id))
+            .Where(sheet => sheet.InstructorId == instructorId && !records.Scoresheets.Any(signed => signed.FormId == sheet.Id)
+                && (sheet.Observations.Any() || sheet.StoppedAtStep != null || !records.StartedScoresheets.Any(later =>
+                    later.InstructorId == instructorId && later.ClassId == sheet.ClassId && later.CandidateId == sheet.CandidateId
+                    && later.StartedAt > sheet.StartedAt)))
             .OrderByDescending(sheet => sheet.StartedAt).ThenBy(sheet => sheet.Id).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
 
     /// <summary>Whether any content was signed under the form's id.</summary>

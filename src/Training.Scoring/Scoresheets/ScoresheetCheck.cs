@@ -82,10 +82,9 @@ internal sealed class ScoresheetCheck(Checklist checklist, Scoresheet sheet, ICo
         string? stop = null;
         foreach (var (step, seen) in checklist.Steps.Zip(sheet.Observations))
         {
-            var isObserved = seen.Observation is not Observation.NotObserved;
             if (stop is not null)
             {
-                if (isObserved) ReportStep(ScoresheetProblems.ObservedAfterStop, step.Id, step.Id, stop);
+                if (seen.Observation is not Observation.NotObserved) ReportStep(ScoresheetProblems.ObservedAfterStop, step.Id, step.Id, stop);
                 continue;
             }
 
@@ -93,7 +92,7 @@ internal sealed class ScoresheetCheck(Checklist checklist, Scoresheet sheet, ICo
             {
                 stop = step.Id;
             }
-            else if (step.IsCritical && isObserved && !ScoresheetGrader.Passes(step, seen.Observation))
+            else if (ScoresheetGrader.StopsAt(step, seen.Observation))
             {
                 ReportStep(ScoresheetProblems.NotStopped, step.Id, step.Id);
             }

@@ -48,6 +48,10 @@ public static class ScoresheetGrader
         return problems.Count > alreadyThere ? null : Score(checklist, sheet);
     }
 
+    /// <summary>True where this mark stops the practical: a critical step was observed and not done as it must be.</summary>
+    public static bool StopsAt(ChecklistStep step, Observation observation) =>
+        step.IsCritical && observation is not Observation.NotObserved && !Passes(step, observation);
+
     /// <summary>True where this observation passes the step as a critical one: done, or prompted where the step allows a prompt.</summary>
     internal static bool Passes(ChecklistStep step, Observation observation) => observation switch
     {

@@ -52,5 +52,20 @@ public static class DoorTable
         new(Post, "/{language:language}/my/sittings/{sittingId:guid}/questions/{number:int}", Workers, Whose.Own),
         new(Get, "/{language:language}/my/sittings/{sittingId:guid}/review", Workers, Whose.Own),
         new(Post, "/{language:language}/my/sittings/{sittingId:guid}/submission", Workers, Whose.Own),
+
+        // The instructor: class days where they teach or score; sheets that they started themselves.
+        new(Get, "/{language:language}/class-days", [Role.Instructor], Whose.Own),
+        new(Get, "/{language:language}/class-days/{classId:guid}", [Role.Instructor], Whose.Own),
+        new(Get, "/{language:language}/class-days/{classId:guid}/candidates/{personId:guid}/scoresheets", [Role.Instructor], Whose.Own),
+        new(Post, "/{language:language}/class-days/{classId:guid}/candidates/{personId:guid}/scoresheets", [Role.Instructor], Whose.Own),
+        new(Get, "/{language:language}/scoresheets/{sheetId:guid}", [Role.Instructor], Whose.Own),
+        new(Get, "/{language:language}/scoresheets/{sheetId:guid}/steps/{number:int}", [Role.Instructor], Whose.Own),
+        new(Post, "/{language:language}/scoresheets/{sheetId:guid}/steps/{number:int}", [Role.Instructor], Whose.Own),
+        new(Get, "/{language:language}/scoresheets/{sheetId:guid}/stop", [Role.Instructor], Whose.Own),
+        new(Post, "/{language:language}/scoresheets/{sheetId:guid}/stop", [Role.Instructor], Whose.Own),
+        new(Post, "/{language:language}/scoresheets/{sheetId:guid}/undo", [Role.Instructor], Whose.Own),
+        new(Get, "/{language:language}/scoresheets/{sheetId:guid}/sign-off", [Role.Instructor], Whose.Own),
+        new(Post, "/{language:language}/scoresheets/{sheetId:guid}/signature", [Role.Instructor], Whose.Own),
+        new(Get, "/{language:language}/sent-scoresheets", [Role.Instructor], Whose.Own),
     ];
 }

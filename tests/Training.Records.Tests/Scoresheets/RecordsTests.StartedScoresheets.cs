@@ -165,17 +165,30 @@ public abstract partial class RecordsTests
         Assert.Equal([open.Id], (await records.OpenScoresheetsOfAsync(cast.Instructor, Cancellation)).Select(sheet => sheet.Id));
     }
 
+    [Fact]
+    public async Task A_sheet_without_a_mark_that_was_started_anew_is_not_open_and_one_with_marks_is()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        var (blank, marked, last) = (Started(cast, after: 0), Started(cast, after: 1), Started(cast, after: 2));
+        await using var records = Database.Open();
+        foreach (var sheet in new[] { blank, marked, last }) await records.StartAsync(sheet, Cancellation);
+        await records.MarkAsync(Mark(marked, "grip", 2, Observation.Done), MarkEffect.GoesOn, Cancellation);
+
+        Assert.Equal([last.Id, marked.Id], (await records.OpenScoresheetsOfAsync(cast.Instructor, Cancellation)).Select(sheet => sheet.Id));
+    }
+
     private static async Task<IReadOnlyList<string>> MarksAsync(RecordsContext records, Cast cast, StartedScoresheet sheet)
     {
         var found = await records.FindStartedScoresheetAsync(cast.Instructor, sheet.Id, Cancellation);
         return [.. found!.Observations.OrderBy(mark => mark.Position).Select(mark => $"{mark.Position} {mark.Observation}")];
     }
 
-    private static StartedScoresheet Started(Cast cast, Guid? id = null, string kit = "Hook 2", Guid? candidate = null, Guid? instructor = null) => new()
+    private static StartedScoresheet Started(
+        Cast cast, Guid? id = null, string kit = "Hook 2", Guid? candidate = null, Guid? instructor = null, int after = 0) => new()
     {
         Id = id ?? Guid.CreateVersion7(), ClassId = cast.Class, CandidateId = candidate ?? cast.Worker, InstructorId = instructor ?? cast.Instructor,
         CourseHash = cast.CourseHash, ChecklistId = "move-to-bucket", ChecklistVersion = "v1", Subject = Subject.Model, Try = 1,
-        Language = Language.English, StartedAt = Cast.Now, IsIdentityConfirmed = true, Surroundings = "Gravel, overcast", AirTemperature = 31,
+        Language = Language.English, StartedAt = Cast.Now.AddSeconds(after), IsIdentityConfirmed = true, Surroundings = "Gravel, overcast", AirTemperature = 31,
         Kit = kit, IsKitInspected = true,
     };
 

@@ -46,6 +46,16 @@ public sealed partial class ScoresheetGraderTests
         Assert.Equal(reasons, string.Join(' ', result.Reasons.Select(Name)));
     }
 
+    [Theory]
+    [InlineData("report", "pn-", false)]   // not critical
+    [InlineData("reach", "pn", true)]      // critical, no prompt allowed
+    [InlineData("reach", "d-", false)]     // not seen is not failed
+    [InlineData("lid", "n", true)]         // critical, a prompt allowed
+    [InlineData("lid", "dp-", false)]
+    public void A_mark_stops_where_a_critical_step_was_seen_to_fail(string step, string letters, bool stops) => Assert.All(
+        letters, letter => Assert.Equal(
+            stops, ScoresheetGrader.StopsAt(TestScoresheet.Checklist.Steps.Single(other => other.Id == step), TestScoresheet.ObservationOf(letter))));
+
     [Fact]
     public void Too_few_points_name_the_figures_compared()
     {

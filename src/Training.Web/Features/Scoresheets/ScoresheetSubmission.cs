@@ -21,11 +21,19 @@ public static class ScoresheetSubmission
         this RecordsContext records, Course course, Scoresheet sheet, string zone, DateTimeOffset now, ICollection<Problem> problems,
         CancellationToken cancellation)
     {
+        if (await records.GradeAsync(course, sheet, zone, problems, cancellation) is not { } result) return null;
         var scoredOn = DecisionDay.On(sheet.SignedAt, TimeZoneInfo.FindSystemTimeZoneById(zone));
-        var context = new ScoresheetContext(scoredOn, await records.FindModelPassAsync(sheet, cancellation));
-        if (ScoresheetGrader.Grade(course, sheet, context, problems) is not { } result) return null;
         var kept = await records.KeepAsync(sheet, result, scoredOn, zone, now, cancellation);
         return kept.IsKept(problems) ? result : null;
+    }
+
+    /// <summary>Grades a sheet and keeps nothing; null where it may not stand, and then <paramref name="problems"/> say why.</summary>
+    public static async Task<ScoresheetResult?> GradeAsync(
+        this RecordsContext records, Course course, Scoresheet sheet, string zone, ICollection<Problem> problems, CancellationToken cancellation)
+    {
+        var scoredOn = DecisionDay.On(sheet.SignedAt, TimeZoneInfo.FindSystemTimeZoneById(zone));
+        var context = new ScoresheetContext(scoredOn, await records.FindModelPassAsync(sheet, cancellation));
+        return ScoresheetGrader.Grade(course, sheet, context, problems);
     }
 
     private static async Task<ModelPass?> FindModelPassAsync(this RecordsContext records, Scoresheet sheet, CancellationToken cancellation)

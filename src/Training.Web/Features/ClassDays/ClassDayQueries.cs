@@ -1,0 +1,108 @@
+using Microsoft.EntityFrameworkCore;
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+using Training.Scoring;
+using Training.Web.Doors;
+using Training.Web.Features.Scoresheets;
+
+namespace Training.Web.Features.ClassDays;
+
+/// <summary>Class days, from the instructor's own on.</summary>
+internal static class ClassDayQueries
+{
+    private const int MostDays = 100;
+    private const int MostGone = 10;
+    private const int MostCandidates = 200;
+    private const int MostSheets = 2000;
+
+    // A name that was erased; a word would have to be in a language.
+    private const string Erased = "–";
+
+    public static async Task<ClassDaysPage> ClassDaysOfAsync(this RecordsContext records, Visitor visitor, CancellationToken cancellation)
+    {
+        var today = visitor.Today;
+        var mine = records.ClassesOf(visitor.PersonId);
+        var ahead = await records.Days(mine.Where(day => day.HeldOn >= today).OrderBy(day => day.HeldOn).ThenBy(day => day.Id).Take(MostDays), visitor.PersonId)
+            .ToListAsync(cancellation);
+        var gone = await records.Days(mine.Where(day => day.HeldOn < today).OrderByDescending(day => day.HeldOn).ThenBy(day => day.Id).Take(MostGone), visitor.PersonId)
+            .ToListAsync(cancellation);
+        var open = await records.OpenScoresheetsOfAsync(visitor.PersonId, cancellation);
+        var names = await records.NamesAsync([.. open.Select(sheet => sheet.CandidateId)], today, cancellation);
+        var zone = TimeZoneInfo.FindSystemTimeZoneById(visitor.Zone);
+        return new(
+            today, [.. ahead.OrderBy(day => day.HeldOn)], [.. gone.OrderByDescending(day => day.HeldOn)],
+            [.. open.Select(sheet => new UnsignedSheet(sheet.Id, names[sheet.CandidateId], DecisionDay.On(sheet.StartedAt, zone)))]);
+    }
+
+    /// <summary>A class where the visitor teaches or scores; null for every other.</summary>
+    public static Task<ClassDay?> FindClassDayAsync(this RecordsContext records, Visitor visitor, Guid classId, CancellationToken cancellation) =>
+        records.Days(records.ClassesOf(visitor.PersonId).Where(day => day.Id == classId), visitor.PersonId).SingleOrDefaultAsync(cancellation);
+
+    /// <summary>One class day with everybody on its list.</summary>
+    public static async Task<ClassDayPage> ClassDayPageAsync(
+        this RecordsContext records, ClassDay day, Course? course, Visitor visitor, CancellationToken cancellation)
+    {
+        var people = await records.ClassAttendances.Where(row => row.ClassId == day.Id).Select(row => row.PersonId)
+            .OrderBy(id => id).Take(MostCandidates).ToListAsync(cancellation);
+        var names = await records.NamesAsync(people, day.HeldOn, cancellation);
+        var checklist = course?.Checklists.Count > 0 ? course.Checklists[0] : null;
+        var signed = checklist is null ? [] : await records.SignedAsync(people, checklist.Id, cancellation);
+        var open = (await records.OpenScoresheetsOfAsync(visitor.PersonId, cancellation))
+            .Where(sheet => sheet.ClassId == day.Id).ToLookup(sheet => sheet.CandidateId);
+        var isToday = day.HeldOn == visitor.Today;
+        return new(day, isToday, course, [.. people.OrderBy(id => names[id], StringComparer.CurrentCulture).Select(id =>
+        {
+            var sheets = signed.Where(sheet => sheet.CandidateId == id).Select(sheet => sheet.Sheet).ToList();
+            NextAct next = id == visitor.PersonId ? new NextAct.Oneself()
+                : open[id].FirstOrDefault() is { } started ? new NextAct.GoOn(started.Id, checklist is null ? null : started.FirstWithoutMark(checklist))
+                : course is null || checklist is null || !day.Scores || !isToday ? new NextAct.NotHere()
+                : NextAct.By(checklist.Subjects, Passed(course, sheets, visitor.Today));
+            return new ClassCandidate(
+                id, names[id], sheets.Find(sheet => sheet.Subject == Subject.Model), sheets.Find(sheet => sheet.Subject == Subject.Live), next);
+        })]);
+    }
+
+    /// <summary>The names in use on a day, by person; a dash where a name was erased.</summary>
+    public static async Task<IReadOnlyDictionary<Guid, string>> NamesAsync(
+        this RecordsContext records, IReadOnlyList<Guid> people, DateOnly day, CancellationToken cancellation)
+    {
+        var rows = await records.PersonNames.Where(name => people.Contains(name.PersonId) && name.StartsOn <= day)
+            .Select(name => new { name.PersonId, name.StartsOn, name.Text }).Take(MostSheets).ToListAsync(cancellation);
+        var latest = rows.GroupBy(row => row.PersonId).ToDictionary(group => group.Key, group => group.MaxBy(row => row.StartsOn)!.Text); // not null: no group is empty
+        return people.Distinct().ToDictionary(id => id, id => latest.GetValueOrDefault(id) ?? Erased);
+    }
+
+    private static IQueryable<ClassRecord> ClassesOf(this RecordsContext records, Guid instructorId) => records.Classes.AsNoTracking().Where(day =>
+        records.ClassScorers.Any(scorer => scorer.ClassId == day.Id && scorer.InstructorId == instructorId)
+        || records.ClassTeachings.Any(teaching => teaching.ClassId == day.Id && teaching.InstructorId == instructorId));
+
+    private static IQueryable<ClassDay> Days(this RecordsContext records, IQueryable<ClassRecord> classes, Guid instructorId) =>
+        from day in classes
+        join site in records.Sites on day.SiteId equals site.Id
+        select new ClassDay(
+            day.Id, day.CourseId, day.HeldOn, site.Name, site.Zone,
+            records.ClassAttendances.Count(row => row.ClassId == day.Id && row.PersonId != instructorId),
+            records.ClassScorers.Any(row => row.ClassId == day.Id && row.InstructorId == instructorId));
+
+    // Newest first: the first of a subject is the latest.
+    private static async Task<List<(Guid CandidateId, SignedSheet Sheet)>> SignedAsync(
+        this RecordsContext records, List<Guid> people, string checklistId, CancellationToken cancellation)
+    {
+        var rows = await (from sheet in records.Scoresheets
+                          where people.Contains(sheet.CandidateId) && sheet.ChecklistId == checklistId && sheet.Copy == 1
+                          join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
+                          where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
+                          orderby sheet.SignedAt descending
+                          select new { sheet.CandidateId, sheet.Subject, sheet.ScoredOn, result.Outcome }).Take(MostSheets).ToListAsync(cancellation);
+        return rows.ConvertAll(row => (row.CandidateId, new SignedSheet(row.Subject, row.ScoredOn, row.Outcome)));
+    }
+
+    private static HashSet<Subject> Passed(Course course, List<SignedSheet> sheets, DateOnly today) =>
+        [.. sheets.Where(sheet => sheet.Outcome == PracticalOutcome.Passed && sheet.On >= Earliest(course, sheet.Subject, today)).Select(sheet => sheet.Subject)];
+
+    private static DateOnly Earliest(Course course, Subject subject, DateOnly today) =>
+        course.Scheme.Grant.OfType<Requirement.PassedPractical>().FirstOrDefault(asked => asked.Subject == subject) is { } asked
+            ? asked.GreatestAge.Before(today)
+            : DateOnly.MinValue;
+}

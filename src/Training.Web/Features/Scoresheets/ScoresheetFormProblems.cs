@@ -1,0 +1,26 @@
+namespace Training.Web.Features.Scoresheets;
+
+/// <summary>Codes of what the start form cannot take, besides what grading refuses.</summary>
+public static class ScoresheetFormProblems
+{
+    /// <summary>The temperature is no whole number. Argument: what was typed.</summary>
+    public const string TemperatureUnreadable = "scoresheet-form.temperature-unreadable";
+
+    /// <summary>The day on which the bite plan was checked is missing or no date.</summary>
+    public const string BitePlanDayUnreadable = "scoresheet-form.bite-plan-day-unreadable";
+
+    /// <summary>The time of the test call is missing or no time.</summary>
+    public const string CallTimeUnreadable = "scoresheet-form.call-time-unreadable";
+
+    /// <summary>A live snake comes only after a pass on the model.</summary>
+    public const string ModelFirst = "scoresheet-form.model-first";
+
+    /// <summary>The instructor taught the candidate within two years and gave no reason. Argument: the day, written out.</summary>
+    public const string ReasonMissing = "scoresheet-form.reason-missing";
+
+    /// <summary>The reason is too long. Arguments: its length, the greatest length.</summary>
+    public const string ReasonTooLong = "scoresheet-form.reason-too-long";
+
+    /// <summary>The class is not held today. Argument: its day, written out.</summary>
+    public const string NotToday = "scoresheet-form.not-today";
+}

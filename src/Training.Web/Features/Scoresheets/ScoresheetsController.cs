@@ -1,0 +1,68 @@
+using Microsoft.AspNetCore.Mvc;
+using Training.Courses;
+using Training.Records;
+using Training.Scoring;
+using Training.Web.Doors;
+using Training.Web.Languages;
+using Training.Web.Shelf;
+
+namespace Training.Web.Features.Scoresheets;
+
+/// <summary>Scoresheets: their start, and what was sent. Marking and signing is <see cref="Scoring.ScoringController"/>.</summary>
+public sealed class ScoresheetsController(RecordsContext records, CourseShelf shelf, TimeProvider clock) : Controller
+{
+    private static readonly HashSet<string> Fields = new(typeof(StartForm).GetProperties().Select(property => property.Name), StringComparer.Ordinal);
+
+    /// <summary>The form before the first step.</summary>
+    [HttpGet("/{language:language}/class-days/{classId:guid}/candidates/{personId:guid}/scoresheets")]
+    public async Task<IActionResult> Form(Guid classId, Guid personId, string? subject, CancellationToken cancellation)
+    {
+        var now = clock.GetUtcNow();
+        var start = await records.FindStartAsync(shelf, HttpContext.Visitor(), classId, personId, now, cancellation);
+        if (start is null) return NotFound();
+        var page = new StartPage(start, new StartForm
+        {
+            Id = Guid.CreateVersion7(now), Subject = subject, Language = start.CandidateLanguage.Tag(),
+        });
+        return IsOpen(start) ? View(page) : this.Mend("Form", page);
+    }
+
+    /// <summary>Starts a sheet; the same post again leads to the same sheet.</summary>
+    [HttpPost("/{language:language}/class-days/{classId:guid}/candidates/{personId:guid}/scoresheets")]
+    public async Task<IActionResult> Start(Guid classId, Guid personId, StartForm form, CancellationToken cancellation)
+    {
+        var (now, visitor) = (clock.GetUtcNow(), HttpContext.Visitor());
+        var start = await records.FindStartAsync(shelf, visitor, classId, personId, now, cancellation);
+        if (start is null || form.Id == Guid.Empty) return NotFound();
+        ModelState.Clear(); // what could not be read is told in our own words
+        if (!IsOpen(start)) return this.Mend("Form", new StartPage(start, form));
+
+        var problems = new List<Problem>();
+        var sheet = form.Read(start, now, problems);
+        // A sheet without marks is graded as incomplete; what grading refuses about its head is refused before the first step.
+        ScoresheetGrader.Grade(
+            start.Course, sheet.ToScoresheet(start.Checklist, now, visitor.Name), new(start.Day.HeldOn, start.ModelPass), problems);
+        Tell(problems);
+        if (problems.Count > 0) return this.Mend("Form", new StartPage(start, form));
+
+        var kept = await records.StartAsync(sheet, cancellation);
+        if (kept is not Kept.Refused refused) return this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/scoresheets/{sheet.Id}");
+        Tell(refused.Problems);
+        Response.StatusCode = StatusCodes.Status409Conflict;
+        return View("Form", new StartPage(start, form));
+    }
+
+    /// <summary>What the visitor signed, newest first.</summary>
+    [HttpGet("/{language:language}/sent-scoresheets")]
+    public async Task<IActionResult> Sent(CancellationToken cancellation) =>
+        View(await records.SentScoresheetsOfAsync(HttpContext.Visitor(), cancellation));
+
+    private bool IsOpen(Start start)
+    {
+        if (start.IsOneself) Tell([new(ScoresheetProblems.ScoredThemselves, Place.Of("instructor"))]);
+        else if (!start.IsToday) Tell([new(ScoresheetFormProblems.NotToday, Place.Of("class"), Written.Date(start.Day.HeldOn))]);
+        return ModelState.IsValid;
+    }
+
+    private void Tell(IEnumerable<Problem> problems) => ModelState.AddProblems(problems, Fields, HttpContext.PageLanguageOf().Culture());
+}

@@ -1,0 +1,72 @@
+using Microsoft.EntityFrameworkCore;
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+using Training.Scoring;
+using Training.Web.Doors;
+using Training.Web.Features.ClassDays;
+using Training.Web.Shelf;
+
+namespace Training.Web.Features.Scoresheets;
+
+/// <summary>Looks up what the start of a scoresheet needs to know.</summary>
+internal static class StartQueries
+{
+    private const int MostWatchers = 300;
+
+    /// <summary>Null where the visitor does not score the class, the person does not attend it, or there is nothing to score.</summary>
+    public static async Task<Start?> FindStartAsync(
+        this RecordsContext records, CourseShelf shelf, Visitor visitor, Guid classId, Guid personId, DateTimeOffset now, CancellationToken cancellation)
+    {
+        var day = await records.FindClassDayAsync(visitor, classId, cancellation);
+        if (day is not { Scores: true }) return null;
+        if (shelf.Find(day.CourseId) is not { Checklists: [var checklist, ..] } course) return null;
+        var candidate = await (from row in records.ClassAttendances
+                               where row.ClassId == classId && row.PersonId == personId
+                               join person in records.Persons on row.PersonId equals person.Id
+                               select new { person.Language }).SingleOrDefaultAsync(cancellation);
+        if (candidate is null) return null;
+
+        var today = DecisionDay.On(now, TimeZoneInfo.FindSystemTimeZoneById(day.Zone));
+        var names = await records.NamesAsync([personId], day.HeldOn, cancellation);
+        var bond = course.Scheme.Separation == Separation.None
+            ? null
+            : ScorerBond.Find(await records.TeachingsOfAsync(personId, cancellation), visitor.PersonId, today);
+        return new(
+            day, course, checklist, personId, names[personId], candidate.Language, visitor.PersonId, day.HeldOn == today, bond,
+            await records.FindLatestModelPassAsync(personId, checklist.Id, cancellation),
+            await records.TriesAsync(classId, personId, checklist.Id, cancellation),
+            await records.WatchersAsync(classId, personId, visitor.PersonId, today, cancellation));
+    }
+
+    private static async Task<ModelPass?> FindLatestModelPassAsync(
+        this RecordsContext records, Guid personId, string checklistId, CancellationToken cancellation) =>
+        await (from sheet in records.Scoresheets
+               where sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Subject == Subject.Model && sheet.Copy == 1
+               join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
+               where result.Outcome == PracticalOutcome.Passed
+                   && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
+               orderby sheet.SignedAt descending, sheet.Id
+               select new ModelPass(sheet.FormId, sheet.CandidateId, sheet.ChecklistId, sheet.SignedAt)).FirstOrDefaultAsync(cancellation);
+
+    private static async Task<IReadOnlyDictionary<Subject, int>> TriesAsync(
+        this RecordsContext records, Guid classId, Guid personId, string checklistId, CancellationToken cancellation) =>
+        await records.Scoresheets
+            .Where(sheet => sheet.ClassId == classId && sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Copy == 1)
+            .GroupBy(sheet => sheet.Subject).Select(group => new { group.Key, Highest = group.Max(sheet => sheet.Try) })
+            .ToDictionaryAsync(row => row.Key, row => row.Highest, cancellation);
+
+    private static async Task<IReadOnlyList<(Guid Id, string Name)>> WatchersAsync(
+        this RecordsContext records, Guid classId, Guid candidateId, Guid scorerId, DateOnly day, CancellationToken cancellation)
+    {
+        var people = await records.ClassAttendances.Where(row => row.ClassId == classId).Select(row => row.PersonId)
+            .Union(records.ClassTeachings.Where(row => row.ClassId == classId).Select(row => row.InstructorId))
+            .Union(records.ClassScorers.Where(row => row.ClassId == classId).Select(row => row.InstructorId))
+            .Union(records.Appointments
+                .Where(row => row.Role == AppointedRole.ProgrammeLead && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))
+                .Select(row => row.PersonId))
+            .OrderBy(id => id).Take(MostWatchers).ToListAsync(cancellation);
+        var names = await records.NamesAsync(people, day, cancellation);
+        return [.. people.Where(id => id != candidateId && id != scorerId).Select(id => (id, names[id])).OrderBy(person => person.Item2, StringComparer.CurrentCulture)];
+    }
+}

@@ -1,0 +1,56 @@
+using System.Diagnostics;
+using Microsoft.Extensions.Localization;
+using Training.Courses;
+using Training.Scoring;
+
+namespace Training.Web.Features.Scoring;
+
+/// <summary>Puts marks and outcomes in words.</summary>
+public static class ScoringWords
+{
+    /// <summary>What a mark is called.</summary>
+    public static string Of(this IStringLocalizer<ScoringText> text, Observation? mark) => mark switch
+    {
+        Observation.Done => text["Done"],
+        Observation.DoneAfterPrompt => text["DoneAfterPrompt"],
+        Observation.NotDone => text["NotDone"],
+        Observation.NotObserved => text["NotObserved"],
+        null => text["NoMark"],
+    };
+
+    /// <summary>What a practical was done on.</summary>
+    public static string Of(this IStringLocalizer<ScoringText> text, Subject subject) => subject switch
+    {
+        Subject.Model => text["OnModel"],
+        Subject.Live => text["OnLive"],
+    };
+
+    /// <summary>What a sheet comes to, as a sentence.</summary>
+    public static string Says(this IStringLocalizer<ScoringText> text, ScoresheetResult result, Checklist checklist) => result.Outcome switch
+    {
+        PracticalOutcome.Passed => text["SaysPassed", result.Points, result.MaxPoints],
+        PracticalOutcome.Failed => result.Reasons.OfType<ScoresheetReason.Stopped>().FirstOrDefault() is { } stop
+            ? text["SaysStopped", checklist.NumberOf(stop.StepId)]
+            : text["SaysFailed", result.Points, result.MaxPoints],
+        PracticalOutcome.Incomplete => text["SaysIncomplete"],
+    };
+
+    /// <summary>Why it is not passed, one sentence a reason; steps not observed stand in one.</summary>
+    public static IEnumerable<string> Because(this IStringLocalizer<ScoringText> text, IReadOnlyList<ScoresheetReason> reasons, Checklist checklist)
+    {
+        foreach (var reason in reasons.Where(reason => reason is not ScoresheetReason.StepNotObserved)) yield return text.Because(reason, checklist);
+        var unseen = reasons.OfType<ScoresheetReason.StepNotObserved>().Select(reason => checklist.NumberOf(reason.StepId)).ToList();
+        if (unseen.Count > 0) yield return text["StepsNotObserved", string.Join(", ", unseen)];
+    }
+
+    private static string Because(this IStringLocalizer<ScoringText> text, ScoresheetReason reason, Checklist checklist) => reason switch
+    {
+        ScoresheetReason.BelowPass below => text["BelowPass", below.Points, below.MaxPoints, below.PassPercent],
+        ScoresheetReason.CriticalStepFailed failed => text["CriticalStepFailed", checklist.NumberOf(failed.StepId)],
+        ScoresheetReason.Stopped stopped => text["StoppedAt", checklist.NumberOf(stopped.StepId)],
+        _ => throw new UnreachableException(),
+    };
+
+    /// <summary>The place of a step, from 1.</summary>
+    public static int NumberOf(this Checklist checklist, string stepId) => checklist.Steps.Index().First(step => step.Item.Id == stepId).Index + 1;
+}

@@ -1,0 +1,206 @@
+using Microsoft.EntityFrameworkCore;
+using Training.Records;
+using Training.Web.Tests.House;
+
+namespace Training.Web.Tests.Features.Scoresheets;
+
+public sealed class ScoresheetsControllerTests(SharedSite shared)
+{
+    private const string AllDone = "dddddddddddddddddddd";
+
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Somebody_who_is_not_in_the_class_has_no_start()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        var stranger = await shared.Site.PersonAsync("Desmond Baca");
+        using var browser = await room.SignInAsync();
+        var path = $"/en/class-days/{room.ClassId}/candidates/{stranger}/scoresheets";
+
+        Assert.Equal(404, (await browser.GetAsync(path)).Status);
+        Assert.Equal(404, (await browser.PostAsync(path, ClassRoom.Form(), room.StartPath)).Status);
+    }
+
+    [Fact]
+    public async Task An_instructor_of_another_class_finds_nothing_here()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        var other = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await other.SignInAsync();
+
+        Assert.Equal(404, (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Status);
+        Assert.Equal(404, (await browser.GetAsync(room.StartPath)).Status);
+        Assert.Equal(404, (await browser.PostAsync(room.StartPath, ClassRoom.Form(), other.StartPath)).Status);
+    }
+
+    [Fact]
+    public async Task Who_only_teaches_sees_the_class_and_scores_nobody()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        var teacher = await shared.Site.AppointedAsync(AppointedRole.Instructor, "Hollis Draper");
+        await shared.Site.AddAsync(new ClassTeaching { ClassId = room.ClassId, InstructorId = teacher });
+        using var browser = await shared.Site.SignInAsync(teacher);
+
+        var day = await browser.GetAsync($"/en/class-days/{room.ClassId}");
+
+        Assert.Equal(200, day.Status);
+        Assert.Contains("score nobody", day.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("/scoresheets\"", day.Html, StringComparison.Ordinal);
+        Assert.Equal(404, (await browser.GetAsync(room.StartPath)).Status);
+        Assert.Equal(404, (await browser.PostAsync(room.StartPath, ClassRoom.Form(), "/en/class-days")).Status);
+    }
+
+    [Fact]
+    public async Task Nobody_scores_themselves()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        await shared.Site.AddAsync(new ClassAttendance { ClassId = room.ClassId, PersonId = room.InstructorId });
+        using var browser = await room.SignInAsync();
+        var path = $"/en/class-days/{room.ClassId}/candidates/{room.InstructorId}/scoresheets";
+
+        var answer = await browser.PostAsync(path, ClassRoom.Form(), room.StartPath);
+
+        Assert.Equal(422, answer.Status);
+        Assert.Contains("Instructor and candidate are the same person.", answer.Html, StringComparison.Ordinal);
+        Assert.Contains("You cannot score yourself", (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_form_with_everything_wrong_comes_back_with_everything_typed_and_every_reason()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        var form = ClassRoom.Form();
+        foreach (var box in new[] { "IdentityConfirmed", "KitInspected" }) form.Remove(box);
+        (form["Surroundings"], form["Kit"], form["AirTemperature"]) = ("Wind & \"dust\" in the lane", " ", "warm");
+
+        var answer = await browser.PostAsync(room.StartPath, form, room.StartPath);
+
+        Assert.Equal(422, answer.Status);
+        foreach (var told in new[] { "identification was not looked at", "The kit that was used is not named", "The kit was not inspected", "“warm” is no whole number" })
+            Assert.Contains(told, answer.Html, StringComparison.Ordinal);
+        Assert.Contains("Wind & \"dust\" in the lane", answer.Html, StringComparison.Ordinal);
+        Assert.Contains($"value=\"{form["Id"]}\"", answer.Html, StringComparison.Ordinal);
+        Assert.Contains("id=\"IdentityConfirmed-mend\"", answer.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_same_start_twice_is_one_sheet_and_another_content_is_told_so()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        var form = ClassRoom.Form();
+
+        var first = await room.StartAsync(browser, form);
+        var again = await room.StartAsync(browser, form);
+        var other = await browser.PostAsync(room.StartPath, new(form) { ["Kit"] = "Hook H-9" }, room.StartPath);
+
+        Assert.Equal(first, again);
+        Assert.Equal(409, other.Status);
+        Assert.Contains("started before with other entries", other.Html, StringComparison.Ordinal);
+        await shared.Site.RecordAsync(async records =>
+            Assert.Equal("Hook H-2, tongs T-5", (await records.StartedScoresheets.SingleAsync(sheet => sheet.ClassId == room.ClassId, Cancel)).Kit));
+    }
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(1)]
+    public async Task A_sheet_is_started_on_the_day_of_the_class_only(int days)
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site, heldOn: ClassRoom.Today.AddDays(days));
+        using var browser = await room.SignInAsync();
+
+        var answer = await browser.PostAsync(room.StartPath, ClassRoom.Form(), "/en/class-days");
+
+        Assert.Equal(422, answer.Status);
+        Assert.Contains("This class is held on", answer.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_live_snake_comes_only_after_a_pass_on_the_model_and_with_all_conditions()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        var watcher = await shared.Site.PersonAsync("Theodora Vance");
+        await shared.Site.AddAsync(new ClassAttendance { ClassId = room.ClassId, PersonId = watcher });
+        using var browser = await room.SignInAsync();
+
+        var tooEarly = await browser.PostAsync(room.StartPath, ClassRoom.LiveForm(watcher), room.StartPath);
+        Assert.Equal(422, tooEarly.Status);
+        Assert.Contains("There is no pass on the model yet.", tooEarly.Html, StringComparison.Ordinal);
+
+        await room.ScoreAsync(browser, AllDone);
+        shared.Site.Clock.Now = shared.Site.Clock.Now.AddSeconds(1);
+        Assert.Contains("Score on a live snake", (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html, StringComparison.Ordinal);
+        var bare = new Dictionary<string, string>(ClassRoom.Form()) { ["Subject"] = "live", ["WatcherId"] = room.InstructorId.ToString() };
+        var answer = await browser.PostAsync(room.StartPath, bare, room.StartPath);
+        Assert.Equal(422, answer.Status);
+        foreach (var told in new[] { "The permit number is missing", "bite plan was checked is missing", "time of the test call is missing", "No watcher is named" })
+            Assert.Contains(told, answer.Html, StringComparison.Ordinal);
+
+        var stale = new Dictionary<string, string>(ClassRoom.LiveForm(watcher)) { ["CommunicationsTestedAt"] = "2026-11-24T09:30" };
+        Assert.Contains("not tried within 24 hours", (await browser.PostAsync(room.StartPath, stale, room.StartPath)).Html, StringComparison.Ordinal);
+
+        var sheet = await room.ScoreAsync(browser, AllDone, ClassRoom.LiveForm(watcher));
+        var sent = (await browser.GetAsync(sheet)).Html;
+        foreach (var shown in new[] { "CW-2291", "checked on 1 November 2026", "tried on 25 November 2026, 09:30", "Theodora Vance" })
+            Assert.Contains(shown, sent, StringComparison.Ordinal);
+        Assert.Contains("nothing more today", (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Who_taught_the_candidate_writes_a_reason_and_it_shows()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        var earlier = await ClassRoom.OpenAsync(shared.Site, heldOn: new(2024, 11, 26), instructorId: room.InstructorId);
+        await shared.Site.AddAsync(
+            new ClassTeaching { ClassId = earlier.ClassId, InstructorId = room.InstructorId },
+            new ClassAttendance { ClassId = earlier.ClassId, PersonId = room.CandidateId });
+        using var browser = await room.SignInAsync();
+
+        var refused = await browser.PostAsync(room.StartPath, ClassRoom.Form(), room.StartPath);
+        Assert.Equal(422, refused.Status);
+        Assert.Contains("You taught this person on 26 November 2024, and no reason is written.", refused.Html, StringComparison.Ordinal);
+
+        const string Reason = "The other scorer's truck broke down.";
+        var sheet = await room.ScoreAsync(browser, AllDone, new(ClassRoom.Form()) { ["SeparationReason"] = Reason });
+        Assert.Contains(Reason, (await browser.GetAsync(sheet)).Html, StringComparison.Ordinal);
+        await shared.Site.RecordAsync(async records =>
+        {
+            var id = ClassRoom.IdOf(sheet);
+            var row = await records.Scoresheets.SingleAsync(signed => signed.FormId == id, Cancel);
+            Assert.Equal((Reason, room.InstructorId), await records.SeparationReasons.Where(written => written.ScoresheetId == row.Id)
+                .Select(written => new ValueTuple<string, Guid>(written.Reason, written.WriterId)).SingleAsync(Cancel));
+        });
+    }
+
+    [Fact]
+    public async Task Exactly_two_years_after_teaching_no_reason_is_asked()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        var earlier = await ClassRoom.OpenAsync(shared.Site, heldOn: new(2024, 11, 25), instructorId: room.InstructorId);
+        await shared.Site.AddAsync(
+            new ClassTeaching { ClassId = earlier.ClassId, InstructorId = room.InstructorId },
+            new ClassAttendance { ClassId = earlier.ClassId, PersonId = room.CandidateId });
+        using var browser = await room.SignInAsync();
+
+        Assert.DoesNotContain("SeparationReason", (await browser.GetAsync(room.StartPath)).Html, StringComparison.Ordinal);
+        await room.StartAsync(browser);
+    }
+
+    [Fact]
+    public async Task A_second_try_gets_the_next_number_and_both_count()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        await room.ScoreAsync(browser, "dn");
+
+        var second = await room.ScoreAsync(browser, AllDone);
+
+        Assert.Contains("Try 2", (await browser.GetAsync(second)).Html, StringComparison.Ordinal);
+        await shared.Site.RecordAsync(async records => Assert.Equal(
+            [(1, 1), (2, 1)],
+            await records.Scoresheets.Where(sheet => sheet.ClassId == room.ClassId).OrderBy(sheet => sheet.Try)
+                .Select(sheet => new ValueTuple<int, int>(sheet.Try, sheet.Copy)).ToListAsync(Cancel)));
+    }
+}

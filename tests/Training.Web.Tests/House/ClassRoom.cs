@@ -1,0 +1,117 @@
+using System.Text.RegularExpressions;
+using Training.Courses;
+using Training.Records;
+using Training.Scoring;
+
+namespace Training.Web.Tests.House;
+
+/// <summary>A class day of today with one scorer and one candidate, and what the scorer does there.</summary>
+internal sealed partial class ClassRoom
+{
+    public static readonly DateOnly Today = new(2026, 11, 25);
+
+    private ClassRoom(RunningSite site) => Site = site;
+
+    public RunningSite Site { get; }
+
+    public Guid ClassId { get; } = Guid.CreateVersion7();
+
+    public Guid InstructorId { get; private init; }
+
+    public Guid CandidateId { get; private init; }
+
+    public Checklist Checklist => Site.Shelf.Find("handler")!.Checklists[0];
+
+    public string StartPath => $"/en/class-days/{ClassId}/candidates/{CandidateId}/scoresheets";
+
+    public static async Task<ClassRoom> OpenAsync(
+        RunningSite site, string candidate = "Ileana Prado-Whitt", DateOnly? heldOn = null, Guid? instructorId = null)
+    {
+        var (_, siteId) = await site.EmployerAsync();
+        var room = new ClassRoom(site)
+        {
+            InstructorId = instructorId ?? await site.AppointedAsync(AppointedRole.Instructor, "Winifred Oakley"),
+            CandidateId = await site.PersonAsync(candidate),
+        };
+        await site.AddAsync(
+            new ClassRecord { Id = room.ClassId, SiteId = siteId, HeldOn = heldOn ?? Today, CourseId = "handler", Capacity = 8 },
+            new ClassScorer { ClassId = room.ClassId, InstructorId = room.InstructorId },
+            new ClassAttendance { ClassId = room.ClassId, PersonId = room.CandidateId });
+        return room;
+    }
+
+    /// <summary>What the start form posts on the model when everything is in order.</summary>
+    public static Dictionary<string, string> Form(Guid? id = null) => new(StringComparer.Ordinal)
+    {
+        ["Id"] = (id ?? Guid.CreateVersion7()).ToString(), ["Subject"] = "model", ["Language"] = "en", ["IdentityConfirmed"] = "true",
+        ["Surroundings"] = "Dry gravel, low sun", ["AirTemperature"] = "24", ["Kit"] = "Hook H-2, tongs T-5", ["KitInspected"] = "true",
+    };
+
+    /// <summary>The same on a live snake.</summary>
+    public static Dictionary<string, string> LiveForm(Guid watcherId) => new(Form(), StringComparer.Ordinal)
+    {
+        ["Subject"] = "live", ["PermitNumber"] = "CW-2291", ["BitePlanCheckedOn"] = "2026-11-01", ["CommunicationsTestedAt"] = "2026-11-25T09:30",
+        ["WatcherId"] = watcherId.ToString(),
+    };
+
+    public Task<PlainBrowser> SignInAsync() => Site.SignInAsync(InstructorId);
+
+    /// <summary>Starts a sheet and gives its address.</summary>
+    public async Task<string> StartAsync(PlainBrowser browser, Dictionary<string, string>? form = null)
+    {
+        var answer = await browser.PostAsync(StartPath, form ?? Form(), StartPath);
+        Assert.Equal((303, true), (answer.Status, answer.Location?.StartsWith("/en/scoresheets/", StringComparison.Ordinal)));
+        return answer.Location!; // not null: asserted
+    }
+
+    /// <summary>Marks steps from the first on, one letter a step: d, p, n or -.</summary>
+    public static async Task<Answer> MarkAsync(PlainBrowser browser, string sheet, string letters, int from = 1)
+    {
+        Answer? answer = null;
+        foreach (var (index, letter) in letters.Index())
+            answer = await browser.PostAsync($"{sheet}/steps/{from + index}", new() { ["observation"] = ObservationOf(letter).ToString() }, StepPage);
+        return answer!; // not null: there is a letter
+    }
+
+    /// <summary>The fields of the sign-off as the page carries them, and the name.</summary>
+    public static async Task<List<KeyValuePair<string, string>>> SignOffAsync(PlainBrowser browser, string sheet, string name = "Winifred Oakley", string remarks = "")
+    {
+        var html = (await browser.GetAsync($"{sheet}/sign-off")).Html;
+        var form = html[html.IndexOf("/signature\"", StringComparison.Ordinal)..];
+        var hidden = Hidden().Matches(form).Select(field => new KeyValuePair<string, string>(field.Groups["name"].Value, field.Groups["value"].Value));
+        var token = Token().Match(form).Groups["value"].Value;
+        return [.. hidden, new("SignedName", name), new("Remarks", remarks), new("__RequestVerificationToken", token)];
+    }
+
+    /// <summary>Starts, marks and signs a sheet; gives its address.</summary>
+    public async Task<string> ScoreAsync(PlainBrowser browser, string letters, Dictionary<string, string>? form = null)
+    {
+        var sheet = await StartAsync(browser, form);
+        await MarkAsync(browser, sheet, letters);
+        var answer = await browser.PostExactlyAsync($"{sheet}/signature", await SignOffAsync(browser, sheet));
+        Assert.True(answer.Status == 303 && answer.Location == sheet, string.Join(' ', Mend().Matches(answer.Html).Select(told => told.Value)));
+        return sheet;
+    }
+
+    public static Guid IdOf(string sheet) => Guid.Parse(sheet[(sheet.LastIndexOf('/') + 1)..]);
+
+    // Any page with a form of the visitor: the strip at the top has the sign-out.
+    private const string StepPage = "/en/class-days";
+
+    private static Observation ObservationOf(char letter) => letter switch
+    {
+        'd' => Observation.Done,
+        'p' => Observation.DoneAfterPrompt,
+        'n' => Observation.NotDone,
+        _ => Observation.NotObserved,
+    };
+
+    [GeneratedRegex("<input type=\"hidden\" name=\"(?<name>\\w+)\"(?: value=\"(?<value>[^\"]*)\")?>", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Hidden();
+
+    [GeneratedRegex("class=\"mend\"[^<]*", RegexOptions.None, 1000)]
+    private static partial Regex Mend();
+
+    [GeneratedRegex("name=\"__RequestVerificationToken\" type=\"hidden\" value=\"(?<value>[^\"]+)\"", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Token();
+}
