@@ -7,14 +7,25 @@ namespace Training.Records;
 public static class TeachingQueries
 {
     /// <summary>Everybody who taught the person, newest first. An instructor who sits in on their own class taught not themselves.</summary>
-    public static async Task<IReadOnlyList<Teaching>> TeachingsOfAsync(
+    public static Task<IReadOnlyList<Teaching>> TeachingsOfAsync(
         this RecordsContext records, Guid personId, CancellationToken cancellation) =>
-        await (from attendance in records.ClassAttendances
-               where attendance.PersonId == personId
-               join day in records.Classes on attendance.ClassId equals day.Id
-               join teaching in records.ClassTeachings on day.Id equals teaching.ClassId
-               where teaching.InstructorId != personId
-               orderby day.HeldOn descending
-               select new Teaching(day.Id, personId, teaching.InstructorId, day.HeldOn))
-            .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+        records.TeachingsOfAsync([personId], cancellation);
+
+    /// <summary>The same for several people, newest first.</summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="personIds">At most a few hundred: the caller batches.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<IReadOnlyList<Teaching>> TeachingsOfAsync(
+        this RecordsContext records, IReadOnlyList<Guid> personIds, CancellationToken cancellation)
+    {
+        var ids = personIds.ToList();
+        return await (from attendance in records.ClassAttendances
+                      where ids.Contains(attendance.PersonId)
+                      join day in records.Classes on attendance.ClassId equals day.Id
+                      join teaching in records.ClassTeachings on day.Id equals teaching.ClassId
+                      where teaching.InstructorId != attendance.PersonId
+                      orderby day.HeldOn descending
+                      select new Teaching(day.Id, attendance.PersonId, teaching.InstructorId, day.HeldOn))
+            .Take(ids.Count * Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+    }
 }

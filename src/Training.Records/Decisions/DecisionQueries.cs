@@ -32,11 +32,7 @@ public static class DecisionQueries
         this RecordsContext records, Guid personId, Scheme scheme, CancellationToken cancellation)
     {
         if (!await records.Persons.AnyAsync(person => person.Id == personId, cancellation)) return null;
-        var sittings = await records.SittingEvidenceAsync(personId, cancellation);
-        var sheets = await records.ScoresheetEvidenceAsync(personId, cancellation);
-        var taught = await records.TeachingsOfAsync(personId, cancellation);
-        var held = await records.HeldCertificationsAsync(personId, cancellation);
-        return new(personId, scheme, [.. sittings, .. sheets], taught, held);
+        return (await records.PersonFilesAsync([personId], cancellation))[personId].Under(scheme);
     }
 
     /// <summary>What the person holds or held, by scheme id.</summary>
@@ -79,17 +75,27 @@ public static class DecisionQueries
     /// <param name="records">Where from.</param>
     /// <param name="personIds">At most a few hundred: the caller batches.</param>
     /// <param name="cancellation">Ends the wait.</param>
-    public static async Task<IReadOnlyList<HeldCertification>> HeldCertificationsAsync(
+    public static Task<IReadOnlyList<HeldCertification>> HeldCertificationsAsync(
         this RecordsContext records, IReadOnlyList<Guid> personIds, CancellationToken cancellation)
     {
         var ids = personIds.ToList();
-        var periods = await records.Periods.AsNoTracking().Where(period => ids.Contains(period.PersonId)).ToListAsync(cancellation);
+        return records.HeldCertificationsAsync(records.Persons.Where(person => ids.Contains(person.Id)).Select(person => person.Id), cancellation);
+    }
+
+    /// <summary>What the people of a query hold or held, by person and scheme: three queries, however many they are.</summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="people">A query of the same context that gives each id once; bounded by what it starts from, such as one employer.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<IReadOnlyList<HeldCertification>> HeldCertificationsAsync(
+        this RecordsContext records, IQueryable<Guid> people, CancellationToken cancellation)
+    {
+        var periods = await records.Periods.AsNoTracking().Where(period => people.Contains(period.PersonId)).ToListAsync(cancellation);
         var suspensions = await (from suspension in records.Suspensions.AsNoTracking()
-                                 where ids.Contains(suspension.PersonId)
+                                 where people.Contains(suspension.PersonId)
                                  join end in records.Reinstatements.AsNoTracking() on suspension.Id equals end.SuspensionId into ends
                                  from end in ends.DefaultIfEmpty()
                                  select new { Row = suspension, End = end }).ToListAsync(cancellation);
-        var withdrawals = await records.Withdrawals.AsNoTracking().Where(withdrawal => ids.Contains(withdrawal.PersonId)).ToListAsync(cancellation);
+        var withdrawals = await records.Withdrawals.AsNoTracking().Where(withdrawal => people.Contains(withdrawal.PersonId)).ToListAsync(cancellation);
 
         var suspensionsOf = suspensions.OrderBy(row => row.Row.Number).ToLookup(
             row => (row.Row.PersonId, row.Row.SchemeId),
@@ -104,50 +110,5 @@ public static class DecisionQueries
                 group.Key.PersonId, group.Key.SchemeId,
                 [.. group.OrderBy(period => period.Number).Select(DecisionRows.Read)],
                 [.. suspensionsOf[group.Key]], [.. withdrawalsOf[group.Key]]))];
-    }
-
-    private static async Task<List<Evidence>> SittingEvidenceAsync(
-        this RecordsContext records, Guid personId, CancellationToken cancellation)
-    {
-        var rows = await (from sitting in records.Sittings
-                          where sitting.PersonId == personId && sitting.Copy == 1
-                          join result in records.SittingResults on sitting.Id equals result.SittingId
-                          where result.Number == records.SittingResults.Where(other => other.SittingId == sitting.Id).Max(other => other.Number)
-                          orderby sitting.TakenOn descending
-                          select new { result.Id, sitting.TakenOn, sitting.QuizId, result.IsPassed })
-            .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
-        return rows.ConvertAll<Evidence>(row => new Evidence.OfQuiz
-        {
-            ResultId = row.Id, PersonId = personId, On = row.TakenOn, QuizId = row.QuizId, IsPassed = row.IsPassed,
-        });
-    }
-
-    private static async Task<List<Evidence>> ScoresheetEvidenceAsync(
-        this RecordsContext records, Guid personId, CancellationToken cancellation)
-    {
-        var rows = await (from sheet in records.Scoresheets
-                          where sheet.CandidateId == personId && sheet.Copy == 1
-                          join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
-                          where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
-                          join separation in records.SeparationReasons on sheet.Id equals separation.ScoresheetId into separations
-                          from separation in separations.DefaultIfEmpty()
-                          orderby sheet.ScoredOn descending
-                          select new
-                          {
-                              result.Id, sheet.ScoredOn, sheet.ChecklistId, sheet.Subject, result.Outcome, sheet.InstructorId,
-                              Reason = separation == null ? null : separation.Reason,
-                          })
-            .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
-        return rows.ConvertAll<Evidence>(row => new Evidence.OfPractical
-        {
-            ResultId = row.Id,
-            PersonId = personId,
-            On = row.ScoredOn,
-            ChecklistId = row.ChecklistId,
-            Subject = row.Subject,
-            Outcome = row.Outcome,
-            ScorerId = row.InstructorId,
-            SeparationReason = row.Reason,
-        });
     }
 }

@@ -1,0 +1,35 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Training.Records;
+
+/// <summary>A class day to come.</summary>
+/// <param name="Id">Which.</param>
+/// <param name="CourseId">Of which course.</param>
+/// <param name="HeldOn">The day, in the site's zone.</param>
+/// <param name="SiteName">Where.</param>
+/// <param name="FreeSeats">Seats that nobody has yet; never below 0.</param>
+public sealed record ClassAhead(Guid Id, string CourseId, DateOnly HeldOn, string SiteName, int FreeSeats);
+
+/// <summary>Looks class days up.</summary>
+public static class ClassQueries
+{
+    private const int Most = 500;
+
+    /// <summary>The class days at an employer's sites from a day on, the earliest first; another employer's are not its business.</summary>
+    public static async Task<IReadOnlyList<ClassAhead>> ClassesAheadAsync(
+        this RecordsContext records, Guid employerId, DateOnly firstDay, CancellationToken cancellation)
+    {
+        var rows = await (from day in records.Classes
+                          where day.HeldOn >= firstDay
+                          join site in records.Sites on day.SiteId equals site.Id
+                          where site.EmployerId == employerId
+                          orderby day.HeldOn, day.Id
+                          select new
+                          {
+                              day.Id, day.CourseId, day.HeldOn, site.Name, day.Capacity,
+                              Taken = records.ClassAttendances.Count(row => row.ClassId == day.Id),
+                          })
+            .Take(Most).ToListAsync(cancellation);
+        return rows.ConvertAll(row => new ClassAhead(row.Id, row.CourseId, row.HeldOn, row.Name, Math.Max(0, row.Capacity - row.Taken)));
+    }
+}
