@@ -8,6 +8,7 @@ using Training.Web.Features.Health;
 using Training.Web.Features.SignIn;
 using Training.Web.Features.Sittings;
 using Training.Web.Features.Verify;
+using Training.Web.Features.Workforce;
 using Training.Web.Languages;
 using Training.Web.Security;
 using Training.Web.Settings;
@@ -48,6 +49,7 @@ public static class Site
         services.AddScoped<PasswordCheck>();
         services.AddShelf();
         services.AddVerify();
+        services.AddWorkforce();
         services.AddSingleton<CertificateIssue>();
         services.AddSingleton<RuleDecisions>();
         services.AddSingleton<StartedSittingSubmission>();

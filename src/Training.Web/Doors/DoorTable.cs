@@ -67,5 +67,15 @@ public static class DoorTable
         new(Get, "/{language:language}/scoresheets/{sheetId:guid}/sign-off", [Role.Instructor], Whose.Own),
         new(Post, "/{language:language}/scoresheets/{sheetId:guid}/signature", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/sent-scoresheets", [Role.Instructor], Whose.Own),
+
+        // An employer's people: their own for who represents it, everybody's for a programme lead.
+        new(Get, "/{language:language}/employers/{employerId:guid}", [Role.Employer], Whose.Own),
+        new(Get, "/{language:language}/employers/{employerId:guid}", [Role.ProgrammeLead], Whose.Any),
+        new(Get, "/{language:language}/employers/{employerId:guid}/matrix", [Role.Employer], Whose.Own),
+        new(Get, "/{language:language}/employers/{employerId:guid}/matrix", [Role.ProgrammeLead], Whose.Any),
+        new(Get, "/{language:language}/employers/{employerId:guid}/matrix.csv", [Role.Employer], Whose.Own),
+        new(Get, "/{language:language}/employers/{employerId:guid}/matrix.csv", [Role.ProgrammeLead], Whose.Any),
+        new(Get, "/{language:language}/employers/{employerId:guid}/people/{personId:guid}", [Role.Employer], Whose.Own),
+        new(Get, "/{language:language}/employers/{employerId:guid}/people/{personId:guid}", [Role.ProgrammeLead], Whose.Any),
     ];
 }
