@@ -9,7 +9,7 @@ public static class WorkforceQueries
     public const int MostPeople = 20_000;
 
     /// <summary>
-    /// These people as the employer has them on that day, in no order; those whom it does not employ then are left out. What another
+    /// These people as the employer has them on that day, by id; those whom it does not employ then are left out. What another
     /// employer of theirs has about them (badge, site, crew) is not in it.
     /// </summary>
     /// <param name="records">Where from.</param>
@@ -47,6 +47,7 @@ public static class WorkforceQueries
                       from site in assigned.DefaultIfEmpty()
                       join crew in crews on employment.PersonId equals crew.PersonId into crewed
                       from crew in crewed.DefaultIfEmpty()
+                      orderby employment.PersonId
                       select new EmployedPerson(
                           employment.PersonId, name == null ? null : name.Text, badge == null ? null : badge.Number,
                           site == null ? null : site.Id, site == null ? null : site.Name, crew == null ? null : crew.Name))
