@@ -10,6 +10,12 @@ namespace Training.Records;
 /// <param name="FreeSeats">Seats that nobody has yet; never below 0.</param>
 public sealed record ClassAhead(Guid Id, string CourseId, DateOnly HeldOn, string SiteName, int FreeSeats);
 
+/// <summary>A seat that somebody has at a class day to come.</summary>
+/// <param name="PersonId">Who.</param>
+/// <param name="CourseId">Of which course.</param>
+/// <param name="HeldOn">The day, in the site's zone.</param>
+public sealed record SeatAhead(Guid PersonId, string CourseId, DateOnly HeldOn);
+
 /// <summary>Looks class days up.</summary>
 public static class ClassQueries
 {
@@ -31,5 +37,23 @@ public static class ClassQueries
                           })
             .Take(Most).ToListAsync(cancellation);
         return rows.ConvertAll(row => new ClassAhead(row.Id, row.CourseId, row.HeldOn, row.Name, Math.Max(0, row.Capacity - row.Taken)));
+    }
+
+    /// <summary>The seats that these people have from a day on, the earliest first.</summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="personIds">At most a few hundred: the caller batches.</param>
+    /// <param name="firstDay">Seats before it are not listed.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<IReadOnlyList<SeatAhead>> SeatsAheadAsync(
+        this RecordsContext records, IReadOnlyList<Guid> personIds, DateOnly firstDay, CancellationToken cancellation)
+    {
+        var ids = personIds.ToList();
+        return await (from seat in records.ClassAttendances
+                      where ids.Contains(seat.PersonId)
+                      join day in records.Classes on seat.ClassId equals day.Id
+                      where day.HeldOn >= firstDay
+                      orderby day.HeldOn, day.Id
+                      select new SeatAhead(seat.PersonId, day.CourseId, day.HeldOn))
+            .Take(ids.Count * Bounds.RowsOfOnePerson).ToListAsync(cancellation);
     }
 }

@@ -83,6 +83,10 @@ public abstract partial class RecordsTests
             [new(cast.Class, cast.CourseId, Cast.Today, "Block 7", 7), new(later.Id, cast.CourseId, Cast.Today.AddDays(7), "Block 7", 0)], ahead);
         Assert.Equal(later.Id, Assert.Single(await records.ClassesAheadAsync(cast.Employer, Cast.Today.AddDays(1), Cancellation)).Id);
         Assert.DoesNotContain(ahead, day => day.Id == other.Class);
+        Assert.Equal(
+            [new SeatAhead(cast.Worker, cast.CourseId, Cast.Today), new(cast.Worker, cast.CourseId, Cast.Today.AddDays(7))],
+            await records.SeatsAheadAsync([cast.Worker, other.Worker], Cast.Today, Cancellation));
+        Assert.Equal(later.HeldOn, Assert.Single(await records.SeatsAheadAsync([cast.Worker], Cast.Today.AddDays(1), Cancellation)).HeldOn);
     }
 
     [Fact]

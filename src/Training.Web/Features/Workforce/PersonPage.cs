@@ -1,6 +1,5 @@
 using Training.Certification;
 using Training.Courses;
-using Training.Records;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.Workforce;
@@ -22,11 +21,11 @@ public sealed record PersonPage(
     /// <param name="employerId">Whose page.</param>
     /// <param name="evidence">What was read.</param>
     /// <param name="shelf">The rules in force, and titles.</param>
-    /// <param name="classes">Class days ahead, the earliest first.</param>
+    /// <param name="classes">Class days ahead.</param>
     /// <param name="today">The day.</param>
     /// <param name="language">Of the names.</param>
     public static PersonPage Of(
-        Guid employerId, PersonEvidence evidence, CourseShelf shelf, IReadOnlyList<ClassAhead> classes, DateOnly today, Language language)
+        Guid employerId, PersonEvidence evidence, CourseShelf shelf, ClassDays classes, DateOnly today, Language language)
     {
         var ids = shelf.Courses.Select(course => course.Id).Union(evidence.File.Held.Select(held => held.SchemeId), StringComparer.Ordinal);
         var schemes = ids.Select(id =>
@@ -45,7 +44,8 @@ public sealed record PersonPage(
             [.. schemes.OrderBy(scheme => Urgency(scheme.Standing)).ThenBy(scheme => scheme.ExpiresOn)],
             [.. evidence.File.Evidence.OrderByDescending(result => result.On).ThenBy(result => result.ResultId)
                 .Select(result => ResultLine.Of(result, evidence.Names, shelf, language))],
-            [.. evidence.File.TaughtBy.GroupBy(teaching => (teaching.On, teaching.ClassId)).OrderByDescending(day => day.Key.On)
+            [.. evidence.File.TaughtBy.Where(teaching => teaching.On <= today)
+                .GroupBy(teaching => (teaching.On, teaching.ClassId)).OrderByDescending(day => day.Key.On)
                 .Select(day => new ClassDayLine(day.Key.On, [.. day.Select(teaching => evidence.Names.GetValueOrDefault(teaching.InstructorId))]))]);
     }
 
@@ -53,9 +53,9 @@ public sealed record PersonPage(
     {
         Standing.Suspended => 0,
         Standing.Lapsed => 1,
-        Standing.RenewalDue => 2,
-        Standing.Current => 3,
-        Standing.Withdrawn => 4,
+        Standing.Withdrawn => 2,
+        Standing.RenewalDue => 3,
+        Standing.Current => 4,
         null => 5,
     };
 }

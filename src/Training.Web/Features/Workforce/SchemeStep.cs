@@ -10,19 +10,20 @@ namespace Training.Web.Features.Workforce;
 /// <param name="Kind">Who decides: the rule, or a lead.</param>
 /// <param name="Requirements">Each requirement with the names that its words need, and how it stands.</param>
 /// <param name="NeedsClass">Whether a practical is to be done.</param>
+/// <param name="Seat">The seat that they have at a class day for it, or null.</param>
 /// <param name="NextClass">The next class day for it with a free seat at the employer's sites, or null.</param>
 public sealed record SchemeStep(
-    NextStep Step, SchemeKind Kind, IReadOnlyList<AskedState> Requirements, bool NeedsClass, ClassAhead? NextClass)
+    NextStep Step, SchemeKind Kind, IReadOnlyList<AskedState> Requirements, bool NeedsClass, SeatAhead? Seat, ClassAhead? NextClass)
 {
     /// <summary>The step today.</summary>
     /// <param name="file">Everything about the person.</param>
     /// <param name="scheme">Under which rules.</param>
     /// <param name="courses">All courses: a requirement may name a quiz or checklist of another.</param>
-    /// <param name="classes">Class days ahead, the earliest first.</param>
+    /// <param name="classes">Class days ahead.</param>
     /// <param name="today">The day.</param>
     /// <param name="language">Of the names.</param>
     public static SchemeStep Of(
-        PersonFile file, Scheme scheme, IReadOnlyList<Course> courses, IReadOnlyList<ClassAhead> classes, DateOnly today, Language language)
+        PersonFile file, Scheme scheme, IReadOnlyList<Course> courses, ClassDays classes, DateOnly today, Language language)
     {
         var step = NextSteps.For(file.Under(scheme), today);
         var (practicals, firstDay) = step switch
@@ -31,12 +32,14 @@ public sealed record SchemeStep(
             NextStep.AwaitsReview => ([], today),
             _ => (Practicals(step.Requirements.Where(state => !state.IsMet).Select(state => state.Requirement)), today),
         };
-        var courseIds = courses.Where(course => course.Checklists.Any(checklist => practicals.Contains(checklist.Id))).Select(course => course.Id);
+        var courseIds = courses.Where(course => course.Checklists.Any(checklist => practicals.Contains(checklist.Id)))
+            .Select(course => course.Id).ToHashSet(StringComparer.Ordinal);
         return new(
             step, scheme.Kind,
             [.. step.Requirements.Select(state => new AskedState(Asked.Of(state.Requirement, courses, language), state.MetUntil))],
             practicals.Count > 0,
-            classes.FirstOrDefault(day => day.FreeSeats > 0 && day.HeldOn >= firstDay && courseIds.Contains(day.CourseId)));
+            classes.Seats[file.PersonId].FirstOrDefault(seat => seat.HeldOn >= firstDay && courseIds.Contains(seat.CourseId)),
+            classes.Ahead.FirstOrDefault(day => day.FreeSeats > 0 && day.HeldOn >= firstDay && courseIds.Contains(day.CourseId)));
     }
 
     private static HashSet<string> Practicals(IEnumerable<Requirement> requirements) =>

@@ -57,7 +57,7 @@ public sealed record TodayPage(
     /// <param name="classes">Class days ahead.</param>
     /// <param name="language">Of the names.</param>
     public TodayPage WithSteps(
-        IReadOnlyDictionary<Guid, PersonFile> files, CourseShelf shelf, IReadOnlyList<ClassAhead> classes, Language language) => this with
+        IReadOnlyDictionary<Guid, PersonFile> files, CourseShelf shelf, ClassDays classes, Language language) => this with
         {
             Lines =
             [

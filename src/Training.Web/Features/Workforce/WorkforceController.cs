@@ -18,8 +18,9 @@ public sealed class WorkforceController(RecordsContext records, CourseShelf shel
         var workforce = await records.FindWorkforceAsync(HttpContext.Visitor(), employerId, cancellation);
         if (workforce is null || !TryFindSite(workforce, site, out var siteId)) return NotFound();
         var page = TodayPage.Of(workforce.At(siteId), TodayFilter.Read(before, siteId, workforce.Today));
-        var files = await records.PersonFilesAsync([.. page.Lines.Select(line => line.Person.PersonId).Distinct()], cancellation);
-        var classes = await records.ClassesAheadAsync(employerId, workforce.Today, cancellation);
+        Guid[] people = [.. page.Lines.Select(line => line.Person.PersonId).Distinct()];
+        var files = await records.PersonFilesAsync(people, cancellation);
+        var classes = await ClassDays.ReadAsync(records, employerId, people, workforce.Today, cancellation);
         page = page.WithSteps(files, shelf, classes, HttpContext.PageLanguageOf());
         return page.Filter.Refused is null ? View(page) : this.Mend("Today", page);
     }
@@ -50,7 +51,7 @@ public sealed class WorkforceController(RecordsContext records, CourseShelf shel
         var person = await records.FindEmployedAsync(visitor, employerId, personId, cancellation);
         if (person is null) return NotFound();
         var evidence = await records.EvidenceOfAsync(person, visitor.Today, cancellation);
-        var classes = await records.ClassesAheadAsync(employerId, visitor.Today, cancellation);
+        var classes = await ClassDays.ReadAsync(records, employerId, [personId], visitor.Today, cancellation);
         return View(PersonPage.Of(employerId, evidence, shelf, classes, visitor.Today, HttpContext.PageLanguageOf()));
     }
 

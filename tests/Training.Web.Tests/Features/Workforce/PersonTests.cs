@@ -42,6 +42,26 @@ public sealed class PersonTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task What_is_not_current_comes_before_what_is()
+    {
+        var (employer, site) = await Site.EmployerAsync();
+        var worker = await Site.HandlerAsync(employer, site, "Dario Venn", "2027-06-01");
+        var (one, other) = (await Site.AppointedAsync(AppointedRole.ProgrammeLead), await Site.AppointedAsync(AppointedRole.ProgrammeLead));
+        await Site.HoldAsync(worker, "awareness", Day("2025-11-03"), Day("2027-11-03"));
+        await Site.AddAsync(new WithdrawalRecord
+        {
+            Id = Guid.CreateVersion7(), PersonId = worker, SchemeId = "handler", PeriodNumber = 1, WithdrawnOn = Day("2026-11-20"), LeadId = one,
+            ConfirmedById = other, Reason = "Not the employer's to read", KeptAt = RunningSite.Now,
+        });
+        using var browser = await Site.SignInAsync(await Site.RepresentativeAsync(employer));
+
+        var answer = await browser.GetAsync($"/en/employers/{employer}/people/{worker}");
+
+        Assert.Equal("Dario Venn: “Tool-only snake handler” was withdrawn.", answer.Says());
+        Assert.DoesNotContain("Not the employer's", answer.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Somebody_without_anything_holds_nothing_yet()
     {
         var (employer, site) = await Site.EmployerAsync();

@@ -33,7 +33,7 @@ public sealed class TodayTests(SharedSite shared)
         Assert.DoesNotContain("Not Listed", english.Html, StringComparison.Ordinal);
         Assert.DoesNotContain("After Grace", english.Html, StringComparison.Ordinal);
         Assert.Contains("7 days left to renew", english.Text(), StringComparison.Ordinal);
-        Assert.Contains("The renewal route closes on 2 December 2026.", english.Text(), StringComparison.Ordinal);
+        Assert.Contains("The renewal route closes on 2 December 2026;", english.Text(), StringComparison.Ordinal);
         Assert.Contains("0 days left", english.Text(), StringComparison.Ordinal);
         Assert.Contains("95 days left", english.Text(), StringComparison.Ordinal);
         Assert.Contains("lapsed: 2", english.Text(), StringComparison.Ordinal);
@@ -98,12 +98,14 @@ public sealed class TodayTests(SharedSite shared)
         var (employer, site) = await Site.EmployerAsync();
         var (full, free) = (Guid.CreateVersion7(), Guid.CreateVersion7());
         var worker = await Site.HandlerAsync(employer, site, "Soon Listed", "2026-12-07");
+        var somebody = await Site.PersonAsync();
         await Site.HoldAsync(worker, "awareness", Day("2026-01-01"), Day("2028-01-01"));
         await Site.AddAsync(
             new ClassRecord { Id = full, SiteId = site, HeldOn = Day("2026-11-28"), CourseId = "handler", Capacity = 1 },
             new ClassRecord { Id = free, SiteId = site, HeldOn = Day("2026-12-02"), CourseId = "handler", Capacity = 5 },
-            new ClassAttendance { ClassId = full, PersonId = worker },
-            new ClassAttendance { ClassId = free, PersonId = worker });
+            new ClassRecord { Id = Guid.CreateVersion7(), SiteId = site, HeldOn = Day("2026-11-25"), CourseId = "handler", Capacity = 9 }, // too late
+            new ClassAttendance { ClassId = full, PersonId = somebody },
+            new ClassAttendance { ClassId = free, PersonId = somebody });
         using var browser = await Site.SignInAsync(await Site.RepresentativeAsync(employer));
 
         var english = (await browser.GetAsync($"/en/employers/{employer}")).Text();
@@ -113,6 +115,15 @@ public sealed class TodayTests(SharedSite shared)
         Assert.Contains("current. Class day on 2 December 2026 at Rim Line East : 4 seats free.", english, StringComparison.Ordinal);
         Assert.Contains("Renovar a más tardar el 7 de diciembre de 2026. Falta: examen", spanish, StringComparison.Ordinal);
         Assert.Contains("Día de clase el 2 de diciembre de 2026 en Rim Line East : 4 lugares libres.", spanish, StringComparison.Ordinal);
+
+        await Site.HandlerAsync(employer, site, "Too Soon", "2026-12-01");
+        Assert.Contains(
+            "The next class day with a free seat, 2 December 2026 at Rim Line East , comes after that.",
+            (await browser.GetAsync($"/en/employers/{employer}")).Text(), StringComparison.Ordinal);
+
+        await Site.AddAsync(new ClassAttendance { ClassId = free, PersonId = worker });
+
+        Assert.Contains("Has a seat at the class day on 2 December 2026.", (await browser.GetAsync($"/en/employers/{employer}")).Text(), StringComparison.Ordinal);
     }
 
     [Fact]
