@@ -95,6 +95,21 @@ public static class RecordsProblems
     /// <summary>The deadline lies before the first day of the suspension. Argument: that first day.</summary>
     public const string DeadlineBeforeStart = "records.deadline-before-start";
 
+    /// <summary>No such employer. Argument: the id.</summary>
+    public const string EmployerUnknown = "records.employer-unknown";
+
+    /// <summary>No such site of that employer. Argument: the id.</summary>
+    public const string SiteUnknown = "records.site-unknown";
+
+    /// <summary>Another one has the name already. Argument: the name.</summary>
+    public const string NameTaken = "records.name-taken";
+
+    /// <summary>Somebody else changed the person in the same moment.</summary>
+    public const string PersonChanged = "records.person-changed";
+
+    /// <summary>Every seat of the class is taken. Argument: the seats.</summary>
+    public const string ClassFull = "records.class-full";
+
     /// <summary>The dates overlap a row that is there. Argument: that row's first day.</summary>
     public const string Overlap = "records.overlap";
 

@@ -5,6 +5,7 @@ using Training.Web.Doors;
 using Training.Web.Features.Certificates;
 using Training.Web.Features.Decisions;
 using Training.Web.Features.Health;
+using Training.Web.Features.People;
 using Training.Web.Features.SignIn;
 using Training.Web.Features.Sittings;
 using Training.Web.Features.Verify;
@@ -48,6 +49,7 @@ public static class Site
         services.AddDoors();
         services.AddScoped<PasswordCheck>();
         services.AddShelf();
+        services.AddScoped<PersonReading>();
         services.AddVerify();
         services.AddWorkforce();
         services.AddSingleton<CertificateIssue>();

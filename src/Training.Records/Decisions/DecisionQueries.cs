@@ -24,6 +24,9 @@ public static class DecisionQueries
         return new(DecisionRows.Read(row, period), row.KeptAt);
     }
 
+    /// <summary>Why a decision was not granted; empty where it was.</summary>
+    public static IReadOnlyList<DecisionReason> ReadReasons(this DecisionRecord decision) => StoredJson.Read<DecisionReason>(decision.Reasons);
+
     /// <summary>
     /// Everything that a decision about the person under the scheme is made from: the latest result of each sitting and sheet that
     /// counts, who taught them, what they hold. Null where there is no such person.

@@ -19,6 +19,27 @@ public static class PeopleQueries
         records.PersonNames.AsNoTracking().Where(name => name.PersonId == personId && name.StartsOn <= day)
             .OrderByDescending(name => name.StartsOn).FirstOrDefaultAsync(cancellation);
 
+    /// <summary>
+    /// The names in use on that day, by person, the first one kept where it begins later. Whose name was erased or never kept is not among
+    /// them.
+    /// </summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="personIds">A page's worth: at most a few hundred.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<IReadOnlyDictionary<Guid, string>> NamesOfAsync(
+        this RecordsContext records, IEnumerable<Guid> personIds, DateOnly day, CancellationToken cancellation)
+    {
+        var ids = personIds.Distinct().ToList();
+        var names = await records.PersonNames.Where(name => ids.Contains(name.PersonId))
+            .Select(name => new { name.PersonId, name.Text, name.StartsOn }).ToListAsync(cancellation);
+        return names.GroupBy(name => name.PersonId)
+            .Select(group => group.OrderBy(name => name.StartsOn > day).ThenByDescending(name => name.StartsOn > day ? day : name.StartsOn)
+                .ThenBy(name => name.StartsOn).First())
+            .Where(name => name.Text is not null)
+            .ToDictionary(name => name.PersonId, name => name.Text!); // filtered in the line above
+    }
+
     /// <summary>The person whom that badge number of that employer names, or null. Case and outer spaces do not matter.</summary>
     public static async Task<Guid?> FindPersonByBadgeAsync(
         this RecordsContext records, Guid employerId, string number, CancellationToken cancellation)

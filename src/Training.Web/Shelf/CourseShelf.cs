@@ -12,6 +12,12 @@ public sealed class CourseShelf
     public IReadOnlyList<Course> Courses =>
         [.. courses.Values.OrderBy(c => c.Scheme.Kind).ThenBy(c => c.Id, StringComparer.Ordinal)];
 
+    /// <summary>What the last reading of the folder found wrong; a course with findings goes on serving its last good text.</summary>
+    public IReadOnlyList<Problem> Findings { get; private set; } = [];
+
+    /// <summary>Notes what a reading of the folder found.</summary>
+    public void Report(IReadOnlyList<Problem> findings) => Findings = findings;
+
     /// <summary>The course of an id, or null.</summary>
     public Course? Find(string id) => courses.GetValueOrDefault(id);
 

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Microsoft.EntityFrameworkCore;
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
@@ -14,16 +15,30 @@ internal static class Papers
     public static async Task<(Serial Serial, Guid PersonId, Guid DecisionId)> IssueAsync(
         this RunningSite site, string schemeId, DateOnly startsOn, DateOnly expiresOn, string name = "Ileana Prado-Whitt", string zone = "America/Denver")
     {
-        var (serial, personId, decisionId, nameId) = (ASerial(), Guid.CreateVersion7(), Guid.CreateVersion7(), Guid.CreateVersion7());
-        var course = site.Shelf.Find(schemeId)!;
+        var personId = Guid.CreateVersion7();
         await site.RecordAsync(async records =>
         {
             records.Add(new Person { Id = personId, Language = Language.English });
-            records.Add(new PersonName { Id = nameId, PersonId = personId, Text = name, StartsOn = startsOn });
+            records.Add(new PersonName { Id = Guid.CreateVersion7(), PersonId = personId, Text = name, StartsOn = startsOn });
+            await records.SaveChangesAsync();
+        });
+        return await site.HoldAsync(personId, schemeId, startsOn, expiresOn, zone);
+    }
+
+    /// <summary>The same for somebody who is there.</summary>
+    public static async Task<(Serial Serial, Guid PersonId, Guid DecisionId)> HoldAsync(
+        this RunningSite site, Guid personId, string schemeId, DateOnly startsOn, DateOnly expiresOn, string zone = "America/Denver")
+    {
+        var (serial, decisionId) = (ASerial(), Guid.CreateVersion7());
+        var course = site.Shelf.Find(schemeId)!;
+        await site.RecordAsync(async records =>
+        {
+            var nameId = await records.PersonNames.Where(row => row.PersonId == personId).Select(row => row.Id).FirstAsync();
             records.Add(new DecisionRecord
             {
                 Id = decisionId, PersonId = personId, SchemeId = schemeId, CourseHash = course.Hash, Route = Route.Grant,
-                Outcome = DecisionOutcome.Granted, DecidedOn = startsOn, Zone = zone, LeadId = null, Reasons = "[]", KeptAt = RunningSite.Now,
+                Outcome = DecisionOutcome.Granted, DecidedOn = startsOn, Zone = zone, LeadId = null, Reasons = "{\"version\":1,\"items\":[]}",
+                KeptAt = new(startsOn, new TimeOnly(18, 0), TimeSpan.Zero),
             });
             records.Add(new PeriodRecord
             {

@@ -24,6 +24,7 @@ internal sealed class RunningSite : IDisposable
             builder.UseSetting("Training:PublicAddress", "https://training.example.org");
             builder.UseSetting("Urls", "http://127.0.0.1:0");
             builder.UseSetting("Training:Provider:Name", "Quillback Field Safety");
+            builder.UseSetting("Training:Provider:Address", "14 Arroyo Road, Lordsburg, NM");
             builder.UseSetting("Training:DataFolder", Path.Combine(folder, "var"));
             builder.UseSetting("Training:CoursesFolder", CoursesFolder);
             foreach (var (key, value) in settings) builder.UseSetting(key, value);

@@ -54,6 +54,24 @@ public sealed class CertificateIssue(TrainingOptions options, FontFaces faces, D
         throw new InvalidOperationException($"{MostDraws} serials in a row were taken.");
     }
 
+    /// <summary>Finds everything for which <see cref="IssueAsync"/> would issue no paper, without writing anything.</summary>
+    public async Task CheckAsync(
+        RecordsContext records, MadeDecision made, Course course, DateOnly countedFrom, ICollection<Problem> problems, CancellationToken cancellation)
+    {
+        if (made.Decision is not Decision.Granted granted) throw new ArgumentException("Nothing was granted.", nameof(made));
+        var name = await records.FindNameAsync(made.PersonId, made.DecidedOn, cancellation);
+        if (name?.Text is null)
+        {
+            problems.Add(new(RecordsProblems.NameUnknown, Place.Of("person"), made.PersonId.ToString()));
+            return;
+        }
+
+        var holder = await ReadHolderAsync(records, made, name.Text, cancellation);
+        var serial = Serial.Draw(RandomNumberGenerator.GetInt32);
+        foreach (var language in LanguageTags.All)
+            CertificateChecks.CanPrint(Page(made, granted.Period, course, countedFrom, holder, serial, language), faces, problems);
+    }
+
     private static Serial? Read(Issue issue, ICollection<Problem> problems)
     {
         switch (issue)

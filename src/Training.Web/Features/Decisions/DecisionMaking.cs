@@ -7,6 +7,16 @@ namespace Training.Web.Features.Decisions;
 /// <summary>Makes decisions: everything that the records hold about the person goes in, what comes out is kept, whatever it is.</summary>
 public static class DecisionMaking
 {
+    /// <summary>The day that the validity of a granted period is counted from: what the paper says beside its last day.</summary>
+    /// <remarks>Rule: docs/rules.md, "Renewal".</remarks>
+    public static DateOnly CountedFrom(this CaseFile file, Decision.Granted granted)
+    {
+        var on = granted.Period.DecidedOn;
+        if (granted.Route != Certification.Route.Renewal) return on;
+        var renewed = file.Held.First(held => held.SchemeId == file.Scheme.Id).Periods[^1].ExpiresOn;
+        return renewed > on ? renewed : on;
+    }
+
     /// <summary>Decides and keeps the decision.</summary>
     /// <param name="records">Where from and where to.</param>
     /// <param name="id">Of the decision, made by the caller: the same again is the same decision.</param>

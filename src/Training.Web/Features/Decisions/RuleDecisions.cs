@@ -46,16 +46,9 @@ public sealed class RuleDecisions(CourseShelf shelf, CertificateIssue papers, IL
         var problems = new List<Problem>();
         var made = await records.DecideAsync(
             Guid.CreateVersion7(now), file.PersonId, course, new Decider.Rule(), today, zone, now, problems, cancellation);
-        if (made is not null) await papers.IssueAsync(records, made, course, CountedFrom(file, granted, today), now, problems, cancellation);
+        if (made is not null) await papers.IssueAsync(records, made, course, file.CountedFrom(granted), now, problems, cancellation);
 
         // The result stands all the same, and so does a period whose paper cannot be printed: somebody has to look.
         foreach (var problem in problems) Log.RuleDecisionProblem(log, file.PersonId, course.Id, problem.Code);
-    }
-
-    private static DateOnly CountedFrom(CaseFile file, Decision.Granted granted, DateOnly today)
-    {
-        if (granted.Route != Certification.Route.Renewal) return today;
-        var renewed = file.Held.First(held => held.SchemeId == file.Scheme.Id).Periods[^1].ExpiresOn;
-        return renewed > today ? renewed : today;
     }
 }

@@ -1,0 +1,94 @@
+using System.Globalization;
+using Microsoft.EntityFrameworkCore;
+
+namespace Training.Records;
+
+/// <summary>Keeps classes: who teaches, and who has a seat.</summary>
+public static class ClassKeeping
+{
+    /// <summary>Keeps a class. The same id again is answered with what is stored.</summary>
+    public static async Task<Kept> KeepAsync(this RecordsContext records, ClassRecord day, CancellationToken cancellation)
+    {
+        if (!await records.Sites.AnyAsync(site => site.Id == day.SiteId, cancellation))
+            return Refuse("site", RecordsProblems.SiteUnknown, day.SiteId.ToString());
+        if (await records.TryInsertAsync(cancellation, day)) return new Kept.Stored(day.Id);
+        var stored = await records.Classes.AsNoTracking().SingleAsync(other => other.Id == day.Id, cancellation);
+        var isSame = (stored.SiteId, stored.HeldOn, stored.CourseId, stored.Capacity) == (day.SiteId, day.HeldOn, day.CourseId, day.Capacity);
+        return isSame ? new Kept.AlreadyStored(day.Id) : Refuse("class", RecordsProblems.OtherContent, day.Id.ToString());
+    }
+
+    /// <summary>Gives a person a seat. Refused where the class is full; the same person twice has one seat.</summary>
+    public static async Task<Kept> AttendAsync(this RecordsContext records, Guid classId, Guid personId, CancellationToken cancellation)
+    {
+        for (var attempt = 0; attempt < Bounds.Attempts; attempt++)
+        {
+            if (await records.ClassAttendances.AnyAsync(row => row.ClassId == classId && row.PersonId == personId, cancellation))
+                return new Kept.AlreadyStored(personId);
+            var day = await records.Classes.AsNoTracking().SingleOrDefaultAsync(day => day.Id == classId, cancellation);
+            if (day is null) return Refuse("class", RecordsProblems.ClassUnknown, classId.ToString());
+            if (!await records.Persons.AnyAsync(person => person.Id == personId, cancellation))
+                return Refuse("person", RecordsProblems.PersonUnknown, personId.ToString());
+            var taken = await records.ClassAttendances.CountAsync(row => row.ClassId == classId, cancellation);
+            if (taken >= day.Capacity)
+                return Refuse("class", RecordsProblems.ClassFull, day.Capacity.ToString(CultureInfo.InvariantCulture));
+            if (await records.TryInsertWithClassAsync(new ClassAttendance { ClassId = classId, PersonId = personId }, day, cancellation))
+                return new Kept.Stored(personId);
+        }
+
+        throw new InvalidOperationException($"Class {classId} was changed by others {Bounds.Attempts} times over.");
+    }
+
+    /// <summary>Notes that an instructor teaches at a class. Refused where they are not appointed on its day.</summary>
+    public static Task<Kept> TeachAsync(this RecordsContext records, Guid classId, Guid instructorId, CancellationToken cancellation) =>
+        records.KeepInstructorAsync(classId, instructorId, new ClassTeaching { ClassId = classId, InstructorId = instructorId }, cancellation);
+
+    /// <summary>Lets an instructor score at a class. Refused as for <see cref="TeachAsync"/>; the rules judge each sheet by who taught whom.</summary>
+    public static Task<Kept> LetScoreAsync(this RecordsContext records, Guid classId, Guid instructorId, CancellationToken cancellation) =>
+        records.KeepInstructorAsync(classId, instructorId, new ClassScorer { ClassId = classId, InstructorId = instructorId }, cancellation);
+
+    private static async Task<Kept> KeepInstructorAsync(
+        this RecordsContext records, Guid classId, Guid instructorId, object row, CancellationToken cancellation)
+    {
+        var heldOn = await records.Classes.Where(day => day.Id == classId).Select(day => (DateOnly?)day.HeldOn).SingleOrDefaultAsync(cancellation);
+        if (heldOn is not { } day) return Refuse("class", RecordsProblems.ClassUnknown, classId.ToString());
+        if (!await records.IsAppointedAsync(instructorId, AppointedRole.Instructor, day, cancellation))
+        {
+            return Refuse(
+                "instructor", RecordsProblems.NotAnInstructor, instructorId.ToString(), day.ToString("O", CultureInfo.InvariantCulture));
+        }
+
+        return await records.TryInsertAsync(cancellation, row)
+            ? new Kept.Stored(instructorId)
+            : new Kept.AlreadyStored(instructorId);
+    }
+
+    // No index can count seats. So each one counts the class's version up, and of two at once one starts again.
+    private static async Task<bool> TryInsertWithClassAsync(
+        this RecordsContext records, ClassAttendance row, ClassRecord day, CancellationToken cancellation)
+    {
+        var added = records.Add(row);
+        var touched = records.Attach(day);
+        touched.Property(entity => entity.Version).IsModified = true;
+        try
+        {
+            await records.SaveChangesAsync(cancellation);
+            return true;
+        }
+        catch (DbUpdateConcurrencyException)
+        {
+            return false;
+        }
+        catch (DbUpdateException exception) when (UniqueViolation.Is(exception))
+        {
+            return false;
+        }
+        finally
+        {
+            added.State = EntityState.Detached;
+            touched.State = EntityState.Detached;
+        }
+    }
+
+    private static Kept.Refused Refuse(string part, string code, params IReadOnlyList<string> arguments) =>
+        new([RecordsProblems.At(part, code, arguments)]);
+}

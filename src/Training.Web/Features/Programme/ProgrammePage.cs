@@ -1,0 +1,28 @@
+using Training.Records;
+
+namespace Training.Web.Features.Programme;
+
+/// <summary>What waits for a programme lead.</summary>
+/// <param name="Today">The lead's.</param>
+/// <param name="LeadId">Who looks.</param>
+/// <param name="Decisions">Longest wait first.</param>
+/// <param name="Suspensions">Nearest deadline first.</param>
+/// <param name="Proposals">Withdrawals for a second lead, oldest first.</param>
+/// <param name="Disputes">Newest first.</param>
+/// <param name="Findings">Findings in course files.</param>
+/// <param name="Names">By person; erased ones are not there.</param>
+/// <param name="Titles">By scheme, quiz or checklist id, in the page's language.</param>
+public sealed record ProgrammePage(
+    DateOnly Today,
+    Guid LeadId,
+    IReadOnlyList<WaitingDecision> Decisions,
+    IReadOnlyList<OpenSuspension> Suspensions,
+    IReadOnlyList<OpenProposal> Proposals,
+    IReadOnlyList<DisputedCopy> Disputes,
+    int Findings,
+    IReadOnlyDictionary<Guid, string> Names,
+    IReadOnlyDictionary<string, string> Titles)
+{
+    /// <summary>Decisions on the first page; the rest has a page of its own.</summary>
+    public const int MostDecisions = 12;
+}
