@@ -12,6 +12,7 @@ public static class DoorTable
     private static readonly Role[] Everybody = [];
     private static readonly Role[] Workers = [Role.Worker];
     private static readonly Role[] SignedIn = Enum.GetValues<Role>();
+    private static readonly Role[] Leads = [Role.ProgrammeLead];
 
     /// <summary>Every row; an address has one for each set of roles that finds other records there.</summary>
     public static IReadOnlyList<Door> Rows { get; } =
@@ -85,6 +86,8 @@ public static class DoorTable
         new(Post, "/{language:language}/programme/people", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/people/{personId:guid}", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/people/{personId:guid}/employments", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/people/{personId:guid}/sign-in-code", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/people/{personId:guid}/sign-in-code", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/people/{personId:guid}/decisions/{schemeId}", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/people/{personId:guid}/decisions/{schemeId}", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/people/{personId:guid}/decisions/{schemeId}/separation-reasons", Leads, Whose.Any),

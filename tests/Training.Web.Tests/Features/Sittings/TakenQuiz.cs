@@ -4,7 +4,6 @@ using Training.Courses;
 using Training.Records;
 using Training.Scoring;
 using Training.Web.Tests.House;
-using Answer = Training.Web.Tests.House.Answer;
 
 namespace Training.Web.Tests.Features.Sittings;
 
