@@ -65,9 +65,9 @@ internal sealed partial class ClassRoom
     }
 
     /// <summary>Marks steps from the first on, one letter a step: d, p, n or -.</summary>
-    public static async Task<Answer> MarkAsync(PlainBrowser browser, string sheet, string letters, int from = 1)
+    public static async Task<Reply> MarkAsync(PlainBrowser browser, string sheet, string letters, int from = 1)
     {
-        Answer? answer = null;
+        Reply? answer = null;
         foreach (var (index, letter) in letters.Index())
             answer = await browser.PostAsync($"{sheet}/steps/{from + index}", new() { ["observation"] = ObservationOf(letter).ToString() }, StepPage);
         return answer!; // not null: there is a letter

@@ -24,7 +24,8 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
         {
             Id = Guid.CreateVersion7(now), Subject = subject, Language = start.CandidateLanguage.Tag(),
         });
-        return IsOpen(start) ? View(page) : this.Mend("Form", page);
+        IsOpen(start); // else the page says why not, and has no form
+        return View(page);
     }
 
     /// <summary>Starts a sheet; the same post again leads to the same sheet.</summary>
@@ -33,7 +34,8 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
     {
         var (now, visitor) = (clock.GetUtcNow(), HttpContext.Visitor());
         var start = await records.FindStartAsync(shelf, visitor, classId, personId, now, cancellation);
-        if (start is null || form.Id == Guid.Empty) return NotFound();
+        if (start is null) return NotFound();
+        if (form.Id == Guid.Empty) return BadRequest(); // no form of ours is without
         ModelState.Clear(); // what could not be read is told in our own words
         if (!IsOpen(start)) return this.Mend("Form", new StartPage(start, form));
 

@@ -19,6 +19,37 @@ internal static class StartedSheets
         new(started.Surroundings, started.AirTemperature, started.Kit, started.IsKitInspected),
         started.Language, started.IsIdentityConfirmed, signedAt, signedName, Remarks: "");
 
+    /// <summary>The started sheet that a signed one would have come from.</summary>
+    public static StartedScoresheet ToStarted(this Scoresheet sheet) => new()
+    {
+        Id = sheet.Id,
+        ClassId = sheet.ClassId,
+        CandidateId = sheet.CandidateId,
+        InstructorId = sheet.InstructorId,
+        CourseHash = sheet.CourseHash,
+        ChecklistId = sheet.ChecklistId,
+        ChecklistVersion = sheet.ChecklistVersion,
+        Subject = sheet.Subject,
+        Try = sheet.Try,
+        Language = sheet.Language,
+        StartedAt = sheet.SignedAt,
+        IsIdentityConfirmed = sheet.IdentityConfirmed,
+        Surroundings = sheet.Conditions.Surroundings,
+        AirTemperature = sheet.Conditions.AirTemperature,
+        Kit = sheet.Conditions.Kit,
+        IsKitInspected = sheet.Conditions.KitInspected,
+        PermitNumber = sheet.Live?.PermitNumber,
+        BitePlanCheckedOn = sheet.Live?.BitePlanCheckedOn,
+        CommunicationsTestedAt = sheet.Live?.CommunicationsTestedAt,
+        WatcherId = sheet.Live?.WatcherId,
+        ModelPassId = sheet.Live?.ModelPassId,
+        StoppedAtStep = sheet.StoppedAtStep,
+        Observations = [.. sheet.Observations.Select((seen, place) => new StartedObservation
+        {
+            ScoresheetId = sheet.Id, StepId = seen.StepId, Position = place + 1, Observation = seen.Observation, SavedAt = sheet.SignedAt,
+        })],
+    };
+
     /// <summary>A mark a step, in the checklist's order; null where there is none, and after a stop.</summary>
     public static IReadOnlyList<Observation?> MarksOf(this StartedScoresheet started, Checklist checklist)
     {

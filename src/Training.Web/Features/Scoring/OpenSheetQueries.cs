@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Features.ClassDays;
+using Training.Web.Features.Scoresheets;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.Scoring;
@@ -13,7 +14,9 @@ internal static class OpenSheetQueries
     public static async Task<OpenSheet?> FindOpenSheetAsync(
         this RecordsContext records, CoursesByHash courses, Visitor visitor, Guid sheetId, CancellationToken cancellation)
     {
-        if (await records.FindStartedScoresheetAsync(visitor.PersonId, sheetId, cancellation) is not { } started) return null;
+        var started = await records.FindStartedScoresheetAsync(visitor.PersonId, sheetId, cancellation)
+            ?? await records.FindSignedAsStartedAsync(visitor.PersonId, sheetId, cancellation);
+        if (started is null) return null;
         var day = await (from row in records.Classes
                          where row.Id == started.ClassId
                          join site in records.Sites on row.SiteId equals site.Id
@@ -26,4 +29,11 @@ internal static class OpenSheetQueries
             started, course, checklist, names[started.CandidateId], people.Length > 1 ? names[people[1]] : null, day.Name, day.Zone,
             await records.IsSignedAsync(sheetId, cancellation));
     }
+
+    // A sheet may have been kept without a start on these pages; it is shown as if it had one.
+    private static async Task<StartedScoresheet?> FindSignedAsStartedAsync(
+        this RecordsContext records, Guid instructorId, Guid sheetId, CancellationToken cancellation) =>
+        await records.FindScoresheetAsync(sheetId, cancellation) is { } stored && stored.Sheet.InstructorId == instructorId
+            ? stored.Sheet.ToStarted()
+            : null;
 }

@@ -53,7 +53,8 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
     [HttpPost("/{language:language}/scoresheets/{sheetId:guid}/stop")]
     public async Task<IActionResult> Halt(Guid sheetId, int step, CancellationToken cancellation)
     {
-        if (await FindAsync(sheetId, cancellation) is not { } sheet || sheet.FindStep(step) is not { } at) return NotFound();
+        if (await FindAsync(sheetId, cancellation) is not { } sheet) return NotFound();
+        if (sheet.FindStep(step) is not { } at) return BadRequest();
         await records.StopAsync(sheetId, at.Id, cancellation);
         return await GoOnAsync(sheetId, cancellation);
     }
@@ -62,7 +63,8 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
     [HttpPost("/{language:language}/scoresheets/{sheetId:guid}/undo")]
     public async Task<IActionResult> Undo(Guid sheetId, int step, CancellationToken cancellation)
     {
-        if (await FindAsync(sheetId, cancellation) is not { } sheet || sheet.FindStep(step) is not { } at) return NotFound();
+        if (await FindAsync(sheetId, cancellation) is not { } sheet) return NotFound();
+        if (sheet.FindStep(step) is not { } at) return BadRequest();
         await records.UndoAsync(sheetId, at.Id, cancellation);
         return await GoOnAsync(sheetId, cancellation);
     }

@@ -192,6 +192,24 @@ public sealed class ScoringControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task A_sheet_that_was_kept_without_a_start_here_is_shown_to_its_instructor()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        var checklist = room.Checklist;
+        var sheet = new Scoresheet(
+            Guid.CreateVersion7(), room.ClassId, room.CandidateId, room.InstructorId, shared.Site.Shelf.Find("handler")!.Hash, checklist.Id, checklist.Version,
+            Subject.Model, 1, [.. checklist.Steps.Select(step => new StepObservation(step.Id, Observation.Done))], null, null,
+            new("Dry gravel", null, "Hook H-2", KitInspected: true), Language.English, IdentityConfirmed: true, shared.Site.Clock.Now, "Winifred Oakley", "");
+        await shared.Site.RecordAsync(async records => Assert.IsType<Kept.Stored>(await records.KeepAsync(
+            sheet, new(checklist.Version, PracticalOutcome.Passed, 40, 40, []), ClassRoom.Today, "America/Denver", shared.Site.Clock.Now, Cancel)));
+        using var browser = await room.SignInAsync();
+
+        var answer = await browser.GetAsync($"/en/scoresheets/{sheet.Id}");
+
+        Assert.Equal((200, true), (answer.Status, answer.Html.Contains("Passed with 40 of 40 points.", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public async Task A_sheet_of_another_instructor_is_not_there()
     {
         var room = await ClassRoom.OpenAsync(shared.Site);
