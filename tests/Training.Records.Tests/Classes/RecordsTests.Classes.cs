@@ -4,27 +4,35 @@ namespace Training.Records.Tests;
 
 public abstract partial class RecordsTests
 {
+    private static async Task<Guid> NewClassAsync(RecordsContext records, Cast cast)
+    {
+        var day = new ClassRecord { Id = Guid.CreateVersion7(), SiteId = cast.Site, HeldOn = Cast.Today, CourseId = cast.CourseId, Capacity = 8 };
+        return Assert.IsType<Kept.Stored>(await records.KeepAsync(day, Cancellation)).Id;
+    }
+
     [Fact]
     public async Task Of_many_who_want_a_seat_at_once_as_many_get_one_as_there_are()
     {
         var cast = await Cast.CreateAsync(Database);
+        Guid day;
         var people = Enumerable.Range(0, 12).Select(_ => Guid.CreateVersion7()).ToList();
         await using (var records = Database.Open())
         {
             records.AddRange(people.Select(id => new Person { Id = id, Language = Courses.Language.English }));
             await records.SaveChangesAsync(Cancellation);
+            day = await NewClassAsync(records, cast);
         }
 
         var kept = await Task.WhenAll(people.Select(person => Task.Run(async () =>
         {
             await using var records = Database.Open();
-            return await records.AttendAsync(cast.Class, person, Cancellation);
+            return await records.AttendAsync(day, person, Cancellation);
         })));
 
         Assert.Equal(8, kept.OfType<Kept.Stored>().Count());
         Assert.All(kept.OfType<Kept.Refused>(), refused => Assert.Equal([RecordsProblems.ClassFull], Codes(refused)));
         await using var read = Database.Open();
-        Assert.Equal(8, await read.ClassAttendances.CountAsync(row => row.ClassId == cast.Class, Cancellation));
+        Assert.Equal(8, await read.ClassAttendances.CountAsync(row => row.ClassId == day, Cancellation));
     }
 
     [Fact]
@@ -32,11 +40,12 @@ public abstract partial class RecordsTests
     {
         var cast = await Cast.CreateAsync(Database);
         await using var records = Database.Open();
+        var day = await NewClassAsync(records, cast);
 
-        Assert.IsType<Kept.Stored>(await records.AttendAsync(cast.Class, cast.Worker, Cancellation));
-        Assert.IsType<Kept.AlreadyStored>(await records.AttendAsync(cast.Class, cast.Worker, Cancellation));
+        Assert.IsType<Kept.Stored>(await records.AttendAsync(day, cast.Worker, Cancellation));
+        Assert.IsType<Kept.AlreadyStored>(await records.AttendAsync(day, cast.Worker, Cancellation));
         Assert.Equal([RecordsProblems.ClassUnknown], Codes(await records.AttendAsync(Guid.CreateVersion7(), cast.Worker, Cancellation)));
-        Assert.Equal([RecordsProblems.PersonUnknown], Codes(await records.AttendAsync(cast.Class, Guid.CreateVersion7(), Cancellation)));
+        Assert.Equal([RecordsProblems.PersonUnknown], Codes(await records.AttendAsync(day, Guid.CreateVersion7(), Cancellation)));
     }
 
     [Fact]
@@ -44,12 +53,13 @@ public abstract partial class RecordsTests
     {
         var cast = await Cast.CreateAsync(Database);
         await using var records = Database.Open();
+        var day = await NewClassAsync(records, cast);
 
-        Assert.IsType<Kept.Stored>(await records.TeachAsync(cast.Class, cast.Instructor, Cancellation));
-        Assert.IsType<Kept.AlreadyStored>(await records.TeachAsync(cast.Class, cast.Instructor, Cancellation));
-        Assert.IsType<Kept.Stored>(await records.LetScoreAsync(cast.Class, cast.Instructor, Cancellation));
-        Assert.Equal([RecordsProblems.NotAnInstructor], Codes(await records.TeachAsync(cast.Class, cast.Lead, Cancellation)));
-        Assert.Equal([RecordsProblems.NotAnInstructor], Codes(await records.LetScoreAsync(cast.Class, cast.Worker, Cancellation)));
+        Assert.IsType<Kept.Stored>(await records.TeachAsync(day, cast.Instructor, Cancellation));
+        Assert.IsType<Kept.AlreadyStored>(await records.TeachAsync(day, cast.Instructor, Cancellation));
+        Assert.IsType<Kept.Stored>(await records.LetScoreAsync(day, cast.Instructor, Cancellation));
+        Assert.Equal([RecordsProblems.NotAnInstructor], Codes(await records.TeachAsync(day, cast.Lead, Cancellation)));
+        Assert.Equal([RecordsProblems.NotAnInstructor], Codes(await records.LetScoreAsync(day, cast.Worker, Cancellation)));
     }
 
     [Fact]

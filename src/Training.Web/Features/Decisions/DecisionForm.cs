@@ -10,6 +10,16 @@ public enum DecisionVerdict
     Refuse,
 }
 
+/// <summary>The form of a reason for which a scorer who taught may count.</summary>
+public sealed class SeparationReasonForm
+{
+    /// <summary>Id of the sheet, as its own form made it.</summary>
+    public Guid SheetId { get; set; }
+
+    /// <summary>Why; 1 to 2,000 characters.</summary>
+    public string? Reason { get; set; }
+}
+
 /// <summary>The form of a decision.</summary>
 public sealed class DecisionForm
 {

@@ -13,6 +13,7 @@ namespace Training.Web.Features.Decisions;
 /// <param name="ScoredBy">Who scored what it would rest on.</param>
 /// <param name="Form">The form as typed.</param>
 /// <param name="Before">What was decided under this id before, where it differs; null otherwise.</param>
+/// <param name="ExceptionOf">The sheet for which a reason was typed and not kept; null where the form is the decision's.</param>
 public sealed record DecisionPage(
     Guid PersonId,
     DecisionCase Case,
@@ -21,7 +22,8 @@ public sealed record DecisionPage(
     IReadOnlyList<(Guid InstructorId, DateOnly LastOn)> TaughtBy,
     IReadOnlyList<Guid> ScoredBy,
     DecisionForm Form,
-    EarlierDecision? Before);
+    EarlierDecision? Before,
+    Guid? ExceptionOf = null);
 
 /// <summary>What was kept under the form's id.</summary>
 /// <param name="IsGranted">Granted, or refused.</param>
@@ -66,25 +68,13 @@ public sealed record DecisionRow(
         var held = requirement is Requirement.Holds holds ? @case.File.Held.FirstOrDefault(one => one.SchemeId == holds.SchemeId) : null;
         return new(
             requirement, shown, chosen?.ResultId, held is null ? null : Standings.On(held, @case.On),
-            held is null ? null : Standings.ExpiresOn(held, @case.On), [.. reasons.Where(reason => IsAbout(reason, requirement))]);
+            held is null ? null : Standings.ExpiresOn(held, @case.On), [.. reasons.Where(reason => DecisionWords.AskedBy(reason) == requirement)]);
     }
 
     private static bool Answers(PersonResult result, Requirement requirement) => requirement switch
     {
         Requirement.PassedQuiz quiz => result.Subject is null && result.Of == quiz.QuizId,
         Requirement.PassedPractical practical => result.Subject == practical.Subject && result.Of == practical.ChecklistId,
-        _ => false,
-    };
-
-    private static bool IsAbout(DecisionReason reason, Requirement requirement) => reason switch
-    {
-        DecisionReason.Missing(var asked) => asked == requirement,
-        DecisionReason.NotPassed(var asked, _) => asked == requirement,
-        DecisionReason.TooOld(var asked, _, _) => asked == requirement,
-        DecisionReason.BeforeWindow(var asked, _, _) => asked == requirement,
-        DecisionReason.ScorerTaught(var asked, _, _, _) => asked == requirement,
-        DecisionReason.ScoredThemselves(var asked, _) => asked == requirement,
-        DecisionReason.NotHeld(var schemeId, _) => requirement is Requirement.Holds holds && holds.SchemeId == schemeId,
         _ => false,
     };
 }

@@ -40,17 +40,32 @@ public sealed record DecisionWords(
     };
 
     /// <summary>A reason as a sentence that needs nothing beside it.</summary>
-    public string Of(DecisionReason reason) => reason switch
+    public string Of(DecisionReason reason) => AskedBy(reason) is { } asked ? $"{Of(asked)}: {Briefly(reason)}" : Briefly(reason);
+
+    /// <summary>The requirement that a reason is about, or null.</summary>
+    public static Requirement? AskedBy(DecisionReason reason) => reason switch
     {
-        DecisionReason.Missing(var asked) => Text["Missing", Of(asked)].Value,
-        DecisionReason.NotPassed(var asked, _) => Text["NotPassed", Of(asked)].Value,
-        DecisionReason.TooOld(var asked, _, var through) => Text["TooOld", Of(asked), Written.Date(through)].Value,
-        DecisionReason.BeforeWindow(var asked, _, var opensOn) => Text["BeforeWindow", Of(asked), Written.Date(opensOn)].Value,
-        DecisionReason.NotHeld(var schemeId, null) => Text["NeverHeld", Titles.Of(schemeId)].Value,
-        DecisionReason.NotHeld(var schemeId, { } standing) => Text["NotCurrent", Titles.Of(schemeId), Of(standing)].Value,
-        DecisionReason.ScorerTaught(var asked, _, var scorer, var taughtOn) =>
-            Text["ScorerTaught", Of(asked), Name(scorer), Written.Date(taughtOn)].Value,
-        DecisionReason.ScoredThemselves(var asked, _) => Text["ScoredThemselves", Of(asked)].Value,
+        DecisionReason.Missing(var asked) => asked,
+        DecisionReason.NotPassed(var asked, _) => asked,
+        DecisionReason.TooOld(var asked, _, _) => asked,
+        DecisionReason.BeforeWindow(var asked, _, _) => asked,
+        DecisionReason.ScorerTaught(var asked, _, _, _) => asked,
+        DecisionReason.ScoredThemselves(var asked, _) => asked,
+        DecisionReason.NotHeld(var schemeId, _) => new Requirement.Holds(schemeId),
+        _ => null,
+    };
+
+    /// <summary>A reason beside the requirement that it is about.</summary>
+    public string Briefly(DecisionReason reason) => reason switch
+    {
+        DecisionReason.Missing => Text["Missing"].Value,
+        DecisionReason.NotPassed => Text["NotPassed"].Value,
+        DecisionReason.TooOld(_, _, var through) => Text["TooOld", Written.Date(through)].Value,
+        DecisionReason.BeforeWindow(_, _, var opensOn) => Text["BeforeWindow", Written.Date(opensOn)].Value,
+        DecisionReason.NotHeld(_, null) => Text["NeverHeld"].Value,
+        DecisionReason.NotHeld(_, { } standing) => Text["NotCurrent", Of(standing)].Value,
+        DecisionReason.ScorerTaught(_, _, var scorer, var taughtOn) => Text["ScorerTaught", Name(scorer), Written.Date(taughtOn)].Value,
+        DecisionReason.ScoredThemselves => Text["ScoredThemselves"].Value,
         DecisionReason.DeciderNotIndependent(_, Hat.Candidate) => Text["YouAreThePerson"].Value,
         DecisionReason.DeciderNotIndependent(_, Hat.Taught) => Text["YouTaught"].Value,
         DecisionReason.DeciderNotIndependent => Text["YouScored"].Value,

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
 using Training.Certification;
 using Training.Courses;
@@ -72,6 +73,27 @@ public sealed class DecisionsController(
         return this.SeeOther(Person(personId));
     }
 
+    /// <summary>Keeps the written reason why a scorer who taught may count. A lead who may not decide writes none.</summary>
+    [HttpPost("/{language:language}/programme/people/{personId:guid}/decisions/{schemeId}/separation-reasons")]
+    public async Task<IActionResult> Except(Guid personId, string schemeId, SeparationReasonForm form, CancellationToken cancellation)
+    {
+        ModelState.Clear();
+        if (form.SheetId == Guid.Empty) return BadRequest();
+        if (await FindCaseAsync(personId, schemeId, cancellation) is not { } found) return NotFound();
+        if (!await records.Scoresheets.AnyAsync(sheet => sheet.FormId == form.SheetId && sheet.CandidateId == personId, cancellation)) return NotFound();
+        var typed = new DecisionForm { Id = Guid.CreateVersion7(), Reason = form.Reason };
+        if (found.Hindrances.Count > 0) ModelState.AddModelError(nameof(typed.Verdict), Text["NotRefused"]);
+        if (ReadReason(form.Reason, $"{form.SheetId}-Reason") is { } reason && ModelState.IsValid)
+        {
+            var kept = await records.KeepSeparationReasonAsync(
+                form.SheetId, found.Lead.PersonId, reason, found.On, clock.GetUtcNow(), cancellation);
+            if (kept is not Kept.Refused refused) return this.SeeOther($"{Person(personId)}/decisions/{schemeId}");
+            foreach (var problem in refused.Problems) ModelState.Add($"{form.SheetId}-Reason", problem);
+        }
+
+        return this.Mend("Show", await PageAsync(found, typed, before: null, cancellation) with { ExceptionOf = form.SheetId });
+    }
+
     private string Tag => HttpContext.PageLanguageOf().Tag();
 
     private string Person(Guid personId) => $"/{Tag}/programme/people/{personId}";
@@ -104,11 +126,17 @@ public sealed class DecisionsController(
 
     private MadeDecision? Refuse(DecisionCase found, DecisionForm form)
     {
-        var reason = form.Reason?.Trim() ?? "";
-        if (reason.Length == 0) ModelState.AddModelError(nameof(form.Reason), Text["ReasonMissing"]);
-        else if (reason.Length > Bounds.Reason) ModelState.AddModelError(nameof(form.Reason), Text["ReasonTooLong", Bounds.Reason, reason.Length]);
+        var reason = ReadReason(form.Reason, nameof(form.Reason));
         if (found.Hindrances.Count > 0) ModelState.AddModelError(nameof(form.Verdict), Text["NotRefused"]);
-        return ModelState.IsValid ? found.Refuse(form.Id, reason) : null;
+        return reason is not null && ModelState.IsValid ? found.Refuse(form.Id, reason) : null;
+    }
+
+    private string? ReadReason(string? typed, string field)
+    {
+        var reason = typed?.Trim() ?? "";
+        if (reason.Length is > 0 and <= Bounds.Reason) return reason;
+        ModelState.AddModelError(field, reason.Length == 0 ? Text["ReasonMissing"] : Text["ReasonTooLong", Bounds.Reason, reason.Length]);
+        return null;
     }
 
     private static bool IsSame(MadeDecision stored, DecisionCase found, DecisionForm form)

@@ -152,8 +152,8 @@ public sealed class DecisionsControllerTests(SharedSite shared)
 
         Assert.Equal(422, answer.Status);
         Assert.Contains("Nothing was granted", answer.Html, StringComparison.Ordinal);
-        Assert.Contains("there is no result yet", answer.Html, StringComparison.Ordinal);
-        Assert.Contains("never held", answer.Html, StringComparison.Ordinal);
+        Assert.Contains("here is no result yet", answer.Html, StringComparison.Ordinal);
+        Assert.Contains("ever held", answer.Html, StringComparison.Ordinal);
         Assert.Empty(await DecisionsAsync(cast.Worker));
     }
 
@@ -224,6 +224,58 @@ public sealed class DecisionsControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task Where_only_the_reason_for_a_scorer_who_taught_is_missing_a_lead_writes_it_and_the_evidence_shows_it()
+    {
+        var cast = await ProgrammeCast.CreateAsync(shared.Site);
+        await cast.PassEverythingAsync();
+        await cast.TeachAsync(cast.Scorer);
+        using var browser = await shared.Site.SignInAsync(cast.Lead);
+        var sheets = await SheetsAsync(cast.Worker);
+        var path = $"{Path(cast.Worker)}/separation-reasons";
+
+        var before = await browser.GetAsync(Path(cast.Worker));
+        var blank = await browser.PostAsync(path, Reason(sheets[0], " "));
+        foreach (var sheet in sheets) Assert.Equal(303, (await browser.PostAsync(path, Reason(sheet, "Remote range; nobody else came."))).Status);
+        var after = await browser.GetAsync(Path(cast.Worker));
+
+        Assert.Contains(Path(cast.Worker), (await browser.GetAsync("/en/programme/decisions")).Html, StringComparison.Ordinal);
+        Assert.Contains("No written reason was recorded.", before.Html, StringComparison.Ordinal);
+        Assert.Equal(422, blank.Status);
+        Assert.Contains("has everything that", after.Html, StringComparison.Ordinal);
+        Assert.Contains("Written reason: Remote range; nobody else came.", after.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task No_reason_is_written_by_a_lead_who_may_not_decide_nor_for_another_persons_sheet()
+    {
+        var cast = await ProgrammeCast.CreateAsync(shared.Site);
+        var other = await ProgrammeCast.CreateAsync(shared.Site);
+        await cast.PassEverythingAsync(scorer: cast.OtherLead);
+        await cast.TeachAsync(cast.OtherLead);
+        await other.PassEverythingAsync();
+        using var taught = await shared.Site.SignInAsync(cast.OtherLead);
+        using var free = await shared.Site.SignInAsync(cast.Lead);
+        var path = $"{Path(cast.Worker)}/separation-reasons";
+        var own = (await SheetsAsync(cast.Worker))[0];
+
+        Assert.Equal(422, (await taught.PostAsync(path, Reason(own, "I know them."))).Status);
+        Assert.Equal(404, (await free.PostAsync(path, Reason((await SheetsAsync(other.Worker))[0], "x"))).Status);
+        Assert.Equal(400, (await free.PostExactlyAsync(path, [.. Reason(own, "x")])).Status);
+        await shared.Site.RecordAsync(async records => Assert.False(await records.SeparationReasons
+            .AnyAsync(reason => records.Scoresheets.Any(sheet => sheet.Id == reason.ScoresheetId && sheet.CandidateId == cast.Worker))));
+    }
+
+    private static Dictionary<string, string> Reason(Guid sheet, string reason) => new() { ["SheetId"] = sheet.ToString(), ["Reason"] = reason };
+
+    private async Task<List<Guid>> SheetsAsync(Guid person)
+    {
+        List<Guid> sheets = [];
+        await shared.Site.RecordAsync(async records => sheets = await records.Scoresheets.Where(sheet => sheet.CandidateId == person)
+            .Select(sheet => sheet.FormId).ToListAsync());
+        return sheets;
+    }
+
+    [Fact]
     public async Task The_case_reads_in_spanish_too()
     {
         var cast = await ProgrammeCast.CreateAsync(shared.Site);
@@ -231,7 +283,7 @@ public sealed class DecisionsControllerTests(SharedSite shared)
 
         var page = await browser.GetAsync(Path(cast.Worker, tag: "es"));
 
-        Assert.Contains("todavía no hay resultado", page.Html, StringComparison.Ordinal);
+        Assert.Contains("odavía no hay resultado", page.Html, StringComparison.Ordinal);
         Assert.Contains("Hoy no se le puede conceder", page.Html, StringComparison.Ordinal);
     }
 }
