@@ -32,6 +32,21 @@ public sealed partial class StylesheetTests
     }
 
     [Fact]
+    public void Every_brace_closes_before_the_next_part_begins()
+    {
+        var depth = 0;
+        var open = new List<string>();
+        foreach (var line in Css.Split('\n'))
+        {
+            if (line.StartsWith("/* ", StringComparison.Ordinal) && depth != 0) open.Add(line);
+            depth += line.Count(c => c == '{') - line.Count(c => c == '}');
+        }
+
+        Assert.Empty(open);
+        Assert.Equal(0, depth);
+    }
+
+    [Fact]
     public void Nothing_moves() => Assert.DoesNotMatch("(animation|transition|@keyframes|scroll-behavior)", Css);
 
     [Fact]
