@@ -160,7 +160,7 @@ public sealed class MatrixTests(SharedSite shared)
         ];
     }
 
-    private static List<string[]> Read(Answer file)
+    private static List<string[]> Read(Reply file)
     {
         using var csv = new CsvReader(new StreamReader(new MemoryStream(file.Bytes)), CultureInfo.InvariantCulture);
         var rows = new List<string[]>();

@@ -39,10 +39,10 @@ internal static partial class OwnPeople
     public static DateOnly Day(string date) => DateOnly.ParseExact(date, "yyyy-MM-dd");
 
     /// <summary>The first line as it is read.</summary>
-    public static string Says(this Answer answer) => Spaces().Replace(Tag().Replace(FirstLine().Match(answer.Html).Groups["text"].Value, ""), " ").Trim();
+    public static string Says(this Reply answer) => Spaces().Replace(Tag().Replace(FirstLine().Match(answer.Html).Groups["text"].Value, ""), " ").Trim();
 
     /// <summary>All that is read, without tags.</summary>
-    public static string Text(this Answer answer) => Spaces().Replace(Tag().Replace(answer.Html, " "), " ");
+    public static string Text(this Reply answer) => Spaces().Replace(Tag().Replace(answer.Html, " "), " ");
 
     [GeneratedRegex("<h1[^>]*>(?<text>.*?)</h1>", RegexOptions.ExplicitCapture | RegexOptions.Singleline, 1000)]
     private static partial Regex FirstLine();
