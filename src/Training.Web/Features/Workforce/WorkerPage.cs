@@ -10,7 +10,7 @@ namespace Training.Web.Features.Workforce;
 /// <param name="Schemes">What they hold or held, most urgent first, then what else there is.</param>
 /// <param name="Results">Newest first.</param>
 /// <param name="ClassDays">Days on which they were taught, newest first.</param>
-public sealed record PersonPage(
+public sealed record WorkerPage(
     Guid EmployerId,
     PersonEvidence Evidence,
     IReadOnlyList<PersonScheme> Schemes,
@@ -24,7 +24,7 @@ public sealed record PersonPage(
     /// <param name="classes">Class days ahead.</param>
     /// <param name="today">The day.</param>
     /// <param name="language">Of the names.</param>
-    public static PersonPage Of(
+    public static WorkerPage Of(
         Guid employerId, PersonEvidence evidence, CourseShelf shelf, ClassDays classes, DateOnly today, Language language)
     {
         var ids = shelf.Courses.Select(course => course.Id).Union(evidence.File.Held.Select(held => held.SchemeId), StringComparer.Ordinal);
