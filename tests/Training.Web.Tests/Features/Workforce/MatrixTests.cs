@@ -155,8 +155,8 @@ public sealed class MatrixTests(SharedSite shared)
             new Employment { Id = Guid.CreateVersion7(), PersonId = id, EmployerId = employer, StartsOn = since },
             new Badge { Id = Guid.CreateVersion7(), PersonId = id, EmployerId = employer, StartsOn = since, Number = $"W-{number}" },
             new SiteAssignment { Id = Guid.CreateVersion7(), PersonId = id, SiteId = site, StartsOn = since },
-            .. Held(Site, id, "awareness", Day("2025-11-03"), Day("2027-11-03")),
-            .. Held(Site, id, "handler", Day("2025-11-03"), Day("2026-12-07").AddDays(number % 200)),
+            .. OwnPeople.Held(Site, id, "awareness", Day("2025-11-03"), Day("2027-11-03")),
+            .. OwnPeople.Held(Site, id, "handler", Day("2025-11-03"), Day("2026-12-07").AddDays(number % 200)),
         ];
     }
 
