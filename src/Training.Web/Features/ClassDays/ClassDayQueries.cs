@@ -68,6 +68,7 @@ internal static class ClassDayQueries
         this RecordsContext records, IReadOnlyList<Guid> people, DateOnly day, CancellationToken cancellation)
     {
         var rows = await records.PersonNames.Where(name => people.Contains(name.PersonId) && name.StartsOn <= day)
+            .OrderByDescending(name => name.StartsOn).ThenBy(name => name.Id)
             .Select(name => new { name.PersonId, name.StartsOn, name.Text }).Take(MostSheets).ToListAsync(cancellation);
         var latest = rows.GroupBy(row => row.PersonId).ToDictionary(group => group.Key, group => group.MaxBy(row => row.StartsOn)!.Text); // not null: no group is empty
         return people.Distinct().ToDictionary(id => id, id => latest.GetValueOrDefault(id) ?? Erased);
