@@ -12,7 +12,7 @@ using Training.Records;
 namespace Training.Records.Postgres.Migrations
 {
     [DbContext(typeof(RecordsContext))]
-    [Migration("20261125193743_AddStartedWorkAndProposals")]
+    [Migration("20261125210413_AddStartedWorkAndProposals")]
     partial class AddStartedWorkAndProposals
     {
         /// <inheritdoc />

@@ -11,7 +11,7 @@ using Training.Records;
 namespace Training.Records.Sqlite.Migrations
 {
     [DbContext(typeof(RecordsContext))]
-    [Migration("20261125193719_AddStartedWorkAndProposals")]
+    [Migration("20261125210304_AddStartedWorkAndProposals")]
     partial class AddStartedWorkAndProposals
     {
         /// <inheritdoc />

@@ -12,7 +12,7 @@ using Training.Records;
 namespace Training.Records.SqlServer.Migrations
 {
     [DbContext(typeof(RecordsContext))]
-    [Migration("20261125193730_AddStartedWorkAndProposals")]
+    [Migration("20261125210333_AddStartedWorkAndProposals")]
     partial class AddStartedWorkAndProposals
     {
         /// <inheritdoc />
