@@ -46,7 +46,9 @@ public sealed class DoorWalkTests(ServedDemo demo)
             foreach (var isForeign in new[] { true, false }.Where(isForeign => !isForeign || Addresses.NamesBelongings(endpoint)))
             {
                 var rows = DoorKeeper.Rows(endpoint, method).Where(row => row.Roles.Any(roles.Contains)).ToList();
-                var mayEnter = rows.Any(row => row.Whose == Whose.Any || (row.Whose == Whose.Own && !isForeign));
+                // What belongs to a worker belongs to the one who stands for workers, not to the others, who are workers too.
+                var mayEnter = rows.Any(row => row.Whose == Whose.Any
+                    || (row.Whose == Whose.Own && !isForeign && (row.Roles.Contains(role) || !Addresses.NamesBelongings(endpoint))));
                 var path = Addresses.Path(endpoint, isForeign ? demo.Foreign : demo.Own);
                 var answer = await AskAsync(browser, method, path, tokenPage: "/en/my/password");
                 if (answer.Status >= 500 || mayEnter == (answer.Status == 404))
@@ -56,7 +58,7 @@ public sealed class DoorWalkTests(ServedDemo demo)
         }
 
         browser.Dispose();
-        Assert.Empty(differing);
+        Assert.True(differing.Count == 0, string.Join('\n', differing));
     }
 
     [Fact]

@@ -9,8 +9,9 @@ public sealed class EveryPageTests(ServedDemo demo)
     {
         var pages = await demo.PagesAsync();
 
-        Assert.True(pages.Count > 80, $"Only {pages.Count} pages.");
-        Assert.Empty(HtmlChecker.Check(pages.ToDictionary(page => page.Path, page => page.Html, StringComparer.Ordinal)));
+        Assert.True(pages.Count > 70, $"Only {pages.Count} pages.");
+        var findings = HtmlChecker.Check(pages.ToDictionary(page => page.Path, page => page.Html, StringComparer.Ordinal));
+        Assert.True(findings.Count == 0, string.Join('\n', findings));
     }
 
     [Fact]

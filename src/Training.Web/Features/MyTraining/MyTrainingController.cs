@@ -52,8 +52,10 @@ public sealed class MyTrainingController(RecordsContext records, CourseShelf she
     {
         var modules = shelf.Find(courseId)?.Modules ?? [];
         var index = modules.Index().FirstOrDefault(part => part.Item.Id == moduleId, (-1, null!)).Index;
+        if (index < 0) return NotFound();
+        if (text is null) return BadRequest();
         // The text that was on the page, which may be older than the one that serves now.
-        if (index < 0 || text is null || await records.FindCourseIdAsync(text, cancellation) != courseId) return NotFound();
+        if (await records.FindCourseIdAsync(text, cancellation) != courseId) return NotFound();
         var reading = new ModuleReading
         {
             PersonId = HttpContext.Visitor().PersonId, CourseHash = text, ModuleId = moduleId, CourseId = courseId,

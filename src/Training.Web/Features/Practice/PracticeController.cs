@@ -30,7 +30,8 @@ public sealed class PracticeController(CourseShelf shelf, TimeProvider clock) : 
     [HttpPost(Address)]
     public IActionResult Tell(string courseId, [FromQuery] ulong round, [FromQuery] int number, [FromForm] AnswerForm form)
     {
-        if (shelf.Find(courseId) is not { Questions.Count: > 0 } course || number < 1 || number > course.Questions.Count) return NotFound();
+        if (shelf.Find(courseId) is not { Questions.Count: > 0 } course || number > course.Questions.Count) return NotFound();
+        if (number < 1) return BadRequest();
         var question = PracticePage.QuestionOf(course, round, number);
         var reading = form.Read(question, Language, clock.GetUtcNow());
         if ((reading.Fault ?? FaultOf(question, reading.Answer)) is { } fault)

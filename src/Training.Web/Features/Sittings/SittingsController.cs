@@ -37,7 +37,8 @@ public sealed class SittingsController(
     [HttpPost("/{language:language}/my/courses/{courseId}/sittings")]
     public async Task<IActionResult> Start(string courseId, [FromForm] Guid sittingId, CancellationToken cancellation)
     {
-        if (shelf.Find(courseId) is not { } course || sittingId == Guid.Empty) return NotFound();
+        if (shelf.Find(courseId) is not { } course) return NotFound();
+        if (sittingId == Guid.Empty) return BadRequest();
         var visitor = HttpContext.Visitor();
         // A secure seed: nobody can tell the questions before they are drawn.
         var draw = QuizDraw.From(course, BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(sizeof(ulong))));
