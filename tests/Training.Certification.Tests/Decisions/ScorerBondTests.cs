@@ -1,4 +1,4 @@
-namespace Training.Certification.Tests.Decisions;
+namespace Training.Certification.Tests;
 
 public sealed class ScorerBondTests
 {
