@@ -4,13 +4,21 @@ namespace Training.Web.Tests.House;
 [Collection(ServedDemoTests.Name)]
 public sealed class EveryPageTests(ServedDemo demo)
 {
+    /// <summary>Remarks that are no errors and that we mean.</summary>
+    private static readonly string[] OnPurpose =
+    [
+        "Trailing slash on void elements", // the framework's hidden field of every form
+        "role is unnecessary for element", // a list without bullets is no list to some screen readers unless it says so
+    ];
+
     [Fact]
     public async Task The_html_checker_finds_nothing()
     {
         var pages = await demo.PagesAsync();
 
         Assert.True(pages.Count > 70, $"Only {pages.Count} pages.");
-        var findings = HtmlChecker.Check(pages.ToDictionary(page => page.Path, page => page.Html, StringComparer.Ordinal));
+        var findings = HtmlChecker.Check(pages.ToDictionary(page => page.Path, page => page.Html, StringComparer.Ordinal))
+            .Where(finding => !OnPurpose.Any(known => finding.Contains(known, StringComparison.Ordinal))).ToList();
         Assert.True(findings.Count == 0, string.Join('\n', findings));
     }
 
