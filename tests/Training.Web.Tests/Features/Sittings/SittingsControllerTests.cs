@@ -198,8 +198,8 @@ public sealed class SittingsControllerTests(SharedSite shared)
         Assert.Contains("You answered 8 of 10 questions.", english, StringComparison.Ordinal);
         Assert.Contains("These are empty: 4, 7.", english, StringComparison.Ordinal);
         Assert.Contains("Están vacías: 4, 7.", spanish, StringComparison.Ordinal);
-        Assert.Contains($"href=\"{quiz.Path}/questions/7\" aria-label=\"Answer question 7\"", english, StringComparison.Ordinal);
-        Assert.Contains($"href=\"{quiz.Path}/questions/1\" aria-label=\"Look again at question 1\"", english, StringComparison.Ordinal);
+        Assert.Contains($"href=\"{quiz.Path}/questions/7\">Answer question 7<", english, StringComparison.Ordinal);
+        Assert.Contains($"href=\"{quiz.Path}/questions/1\">Look again at question 1<", english, StringComparison.Ordinal);
     }
 
     [Fact]
