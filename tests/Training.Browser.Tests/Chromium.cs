@@ -64,10 +64,14 @@ public sealed class Chromium : IAsyncLifetime
         await Demo.DisposeAsync();
     }
 
-    /// <summary>Goes to every page there is, signed in as who may see it.</summary>
-    internal async IAsyncEnumerable<(IPage Page, string Path)> VisitAllAsync(int width, ColorScheme colours = ColorScheme.Light, int height = 844)
+    /// <summary>The public pages alone.</summary>
+    internal IReadOnlyList<(Role? Role, IReadOnlyList<string> Paths)> Public => [(null, Pages)];
+
+    /// <summary>Goes to each of these pages, signed in as who may see it.</summary>
+    internal async IAsyncEnumerable<(IPage Page, string Path)> VisitAsync(
+        IReadOnlyList<(Role? Role, IReadOnlyList<string> Paths)> visits, int width, ColorScheme colours = ColorScheme.Light, int height = 844)
     {
-        foreach (var (role, paths) in Visits)
+        foreach (var (role, paths) in visits)
         {
             var page = await OpenAsync(width, colours, height, role);
             foreach (var path in paths)

@@ -15,7 +15,7 @@ public sealed class PictureTests(Chromium chromium)
     [InlineData(1280, ColorScheme.Dark)]
     public async Task Every_page_can_be_looked_at(int width, ColorScheme colours)
     {
-        await foreach (var (page, path) in chromium.VisitAllAsync(width, colours))
+        await foreach (var (page, path) in chromium.VisitAsync(chromium.Public, width, colours))
         {
             await page.ScreenshotAsync(new() { Path = Named(path, $"{width}-{colours}.png"), FullPage = true });
 
