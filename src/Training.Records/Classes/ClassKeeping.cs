@@ -31,7 +31,7 @@ public static class ClassKeeping
             var taken = await records.ClassAttendances.CountAsync(row => row.ClassId == classId, cancellation);
             if (taken >= day.Capacity)
                 return Refuse("class", RecordsProblems.ClassFull, day.Capacity.ToString(CultureInfo.InvariantCulture));
-            if (await records.TryInsertWithClassAsync(new ClassAttendance { ClassId = classId, PersonId = personId }, day, cancellation))
+            if (await records.TryInsertUnderAsync(day, new ClassAttendance { ClassId = classId, PersonId = personId }, cancellation))
                 return new Kept.Stored(personId);
         }
 
@@ -60,33 +60,6 @@ public static class ClassKeeping
         return await records.TryInsertAsync(cancellation, row)
             ? new Kept.Stored(instructorId)
             : new Kept.AlreadyStored(instructorId);
-    }
-
-    // No index can count seats. So each one counts the class's version up, and of two at once one starts again.
-    private static async Task<bool> TryInsertWithClassAsync(
-        this RecordsContext records, ClassAttendance row, ClassRecord day, CancellationToken cancellation)
-    {
-        var added = records.Add(row);
-        var touched = records.Attach(day);
-        touched.Property(entity => entity.Version).IsModified = true;
-        try
-        {
-            await records.SaveChangesAsync(cancellation);
-            return true;
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return false;
-        }
-        catch (DbUpdateException exception) when (UniqueViolation.Is(exception))
-        {
-            return false;
-        }
-        finally
-        {
-            added.State = EntityState.Detached;
-            touched.State = EntityState.Detached;
-        }
     }
 
     private static Kept.Refused Refuse(string part, string code, params IReadOnlyList<string> arguments) =>

@@ -31,7 +31,7 @@ public sealed record DisputedCopy(Guid FormId, Guid PersonId, string Id, DateOnl
 public static class WaitingQueries
 {
     /// <summary>Most rows of each list.</summary>
-    public const int Most = 200;
+    public const int Most = PersonFileQueries.MostFiles;
 
     /// <summary>
     /// Whose decision waits under one scheme, longest first. The records find those who hold every passed result of one route, something
@@ -47,15 +47,14 @@ public static class WaitingQueries
         if (scheme.Kind != SchemeKind.Certification) return [];
         var candidates = await records.Candidates(scheme, scheme.Grant, today).Union(records.Candidates(scheme, scheme.Renewal, today))
             .OrderBy(id => id).Take(Most).ToListAsync(cancellation);
-        var waiting = new List<WaitingDecision>();
-        foreach (var personId in candidates)
-        {
-            if (await records.FindCaseFileAsync(personId, scheme, cancellation) is not { } file) continue;
-            if (IsDecidedLater(file, today) || !Decisions.AwaitsLead(file, today)) continue;
-            waiting.Add(new(personId, scheme.Id, NewestPass(file, today)));
-        }
-
-        return [.. waiting.OrderBy(one => one.Since).ThenBy(one => one.PersonId)];
+        var files = await records.PersonFilesAsync(candidates, cancellation);
+        return
+        [
+            .. files.Values.Select(person => person.Under(scheme))
+                .Where(file => !IsDecidedLater(file, today) && Decisions.AwaitsLead(file, today))
+                .Select(file => new WaitingDecision(file.PersonId, scheme.Id, NewestPass(file, today)))
+                .OrderBy(one => one.Since).ThenBy(one => one.PersonId),
+        ];
     }
 
     /// <summary>Suspensions without reinstatement and not settled by a withdrawal, the nearest deadline first.</summary>
@@ -70,14 +69,12 @@ public static class WaitingQueries
 
     /// <summary>Withdrawals that wait for a second lead, the oldest first. A proposal about a period that was followed by another is not among them.</summary>
     public static async Task<IReadOnlyList<OpenProposal>> OpenProposalsAsync(this RecordsContext records, CancellationToken cancellation) =>
-        await records.OpenProposals().OrderBy(row => row.ProposedOn).ThenBy(row => row.Id).Take(Most)
-            .Select(row => new OpenProposal(row.Id, row.PersonId, row.SchemeId, row.ProposedOn, row.LeadId, row.Reason)).ToListAsync(cancellation);
+        await records.OpenProposals().OldestFirst().ToListAsync(cancellation);
 
     /// <summary>The open proposals about one person.</summary>
     public static async Task<IReadOnlyList<OpenProposal>> OpenProposalsAsync(
         this RecordsContext records, Guid personId, CancellationToken cancellation) =>
-        await records.OpenProposals().Where(row => row.PersonId == personId).OrderBy(row => row.ProposedOn).Take(Most)
-            .Select(row => new OpenProposal(row.Id, row.PersonId, row.SchemeId, row.ProposedOn, row.LeadId, row.Reason)).ToListAsync(cancellation);
+        await records.OpenProposals().Where(row => row.PersonId == personId).OldestFirst().ToListAsync(cancellation);
 
     /// <summary>Sittings and scoresheets that came a second time with other content, the newest first.</summary>
     public static async Task<IReadOnlyList<DisputedCopy>> DisputedCopiesAsync(this RecordsContext records, CancellationToken cancellation)
@@ -159,6 +156,10 @@ public static class WaitingQueries
                 end.PersonId == row.PersonId && end.SchemeId == row.SchemeId && end.PeriodNumber == row.PeriodNumber)
             && !records.Periods.Any(later =>
                 later.PersonId == row.PersonId && later.SchemeId == row.SchemeId && later.Number > row.PeriodNumber));
+
+    private static IQueryable<OpenProposal> OldestFirst(this IQueryable<WithdrawalProposalRecord> proposals) =>
+        proposals.OrderBy(row => row.ProposedOn).ThenBy(row => row.Id).Take(Most)
+            .Select(row => new OpenProposal(row.Id, row.PersonId, row.SchemeId, row.ProposedOn, row.LeadId, row.Reason));
 
     // Another node, or a site east of here, may have decided for a day that has not begun in this zone.
     private static bool IsDecidedLater(CaseFile file, DateOnly today) =>

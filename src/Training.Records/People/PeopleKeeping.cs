@@ -50,41 +50,10 @@ public static class PeopleKeeping
             var overlapped = others.Find(row.Overlaps);
             if (overlapped is not null)
                 return Refuse(row, RecordsProblems.Overlap, overlapped.StartsOn.ToString("O", System.Globalization.CultureInfo.InvariantCulture));
-            if (await records.TryInsertWithPersonAsync(row, person, cancellation)) return new Kept.Stored(row.Id);
+            if (await records.TryInsertUnderAsync(person, row, cancellation)) return new Kept.Stored(row.Id);
         }
 
         throw new InvalidOperationException($"Person {row.PersonId} was changed by others {Bounds.Attempts} times over.");
-    }
-
-    // No index can forbid an overlap on all three engines. So each row counts the person's version up, and of two at once one starts again.
-    private static async Task<bool> TryInsertWithPersonAsync<T>(
-        this RecordsContext records, T row, Person person, CancellationToken cancellation)
-        where T : DatedRow
-    {
-        if (records.ChangeTracker.HasChanges()) throw new InvalidOperationException("Save or drop earlier changes first.");
-        var tracked = records.Persons.Local.FirstOrDefault(local => local.Id == person.Id);
-        if (tracked is not null) records.Entry(tracked).State = EntityState.Detached;
-        var added = records.Add(row);
-        var touched = records.Attach(person);
-        touched.Property(entity => entity.Version).IsModified = true;
-        try
-        {
-            await records.SaveChangesAsync(cancellation);
-            return true;
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return false;
-        }
-        catch (DbUpdateException exception) when (UniqueViolation.Is(exception))
-        {
-            return false;
-        }
-        finally
-        {
-            added.State = EntityState.Detached;
-            touched.State = EntityState.Detached;
-        }
     }
 
     private static Kept.Refused Refuse<T>(T row, string code, params IReadOnlyList<string> arguments)

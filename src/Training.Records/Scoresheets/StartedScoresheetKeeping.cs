@@ -103,7 +103,9 @@ public static class StartedScoresheetKeeping
             var sheet = await records.StartedScoresheets.Include(started => started.Observations)
                 .SingleAsync(started => started.Id == sheetId, cancellation);
             var kept = change(sheet);
-            if (kept is not Kept.Stored || await records.TrySaveAsync(sheet, cancellation))
+            // Counted up whatever changed: of two marks at once one starts again.
+            records.Entry(sheet).Property(started => started.Version).IsModified = true;
+            if (kept is not Kept.Stored || await records.TrySaveAsync(cancellation))
             {
                 records.ChangeTracker.Clear();
                 return kept;
@@ -113,24 +115,6 @@ public static class StartedScoresheetKeeping
         }
 
         throw new InvalidOperationException($"Scoresheet {sheetId} was changed by others {Bounds.Attempts} times over.");
-    }
-
-    private static async Task<bool> TrySaveAsync(this RecordsContext records, StartedScoresheet sheet, CancellationToken cancellation)
-    {
-        records.Entry(sheet).Property(started => started.Version).IsModified = true;
-        try
-        {
-            await records.SaveChangesAsync(cancellation);
-            return true;
-        }
-        catch (DbUpdateConcurrencyException)
-        {
-            return false;
-        }
-        catch (DbUpdateException exception) when (UniqueViolation.Is(exception))
-        {
-            return false;
-        }
     }
 }
 

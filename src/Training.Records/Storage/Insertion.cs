@@ -28,4 +28,49 @@ internal static class Insertion
             foreach (var entry in added) entry.State = EntityState.Detached;
         }
     }
+
+    /// <summary>
+    /// Inserts a row that no index can judge (an overlap, a seat): counts the version of what it hangs on up in the same transaction, so that
+    /// of two at once one starts again.
+    /// </summary>
+    /// <returns>False where another got through first, or a unique index refused; nothing was written then.</returns>
+    /// <exception cref="InvalidOperationException">The context holds unsaved changes.</exception>
+    internal static async Task<bool> TryInsertUnderAsync<THolder>(
+        this RecordsContext records, THolder holder, object row, CancellationToken cancellation)
+        where THolder : class, IVersioned
+    {
+        if (records.ChangeTracker.HasChanges()) throw new InvalidOperationException("Save or drop earlier changes first.");
+        // What is tracked already cannot be attached a second time; nothing of it is unsaved.
+        foreach (var tracked in records.ChangeTracker.Entries<THolder>().ToList()) tracked.State = EntityState.Detached;
+        var added = records.Add(row);
+        var touched = records.Attach(holder);
+        touched.Property(entity => entity.Version).IsModified = true;
+        try
+        {
+            return await records.TrySaveAsync(cancellation);
+        }
+        finally
+        {
+            added.State = EntityState.Detached;
+            touched.State = EntityState.Detached;
+        }
+    }
+
+    /// <summary>Saves what is tracked; false where another changed it first, or a unique index refused.</summary>
+    internal static async Task<bool> TrySaveAsync(this RecordsContext records, CancellationToken cancellation)
+    {
+        try
+        {
+            await records.SaveChangesAsync(cancellation);
+            return true;
+        }
+        catch (DbUpdateConcurrencyException)
+        {
+            return false;
+        }
+        catch (DbUpdateException exception) when (UniqueViolation.Is(exception))
+        {
+            return false;
+        }
+    }
 }

@@ -201,16 +201,14 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
     {
         var (course, person, decidedOn) = (courses[row.Scheme], ids[row.Person], Day(row.DaysAgo));
         Decider decider = row.DecidedBy == "rule" ? new Decider.Rule() : new Decider.Lead(ids[row.DecidedBy]);
-        var before = (await records.HeldCertificationsAsync(person, cancellation)).FirstOrDefault(held => held.SchemeId == row.Scheme);
+        var before = await records.FindCaseFileAsync(person, course.Scheme, cancellation)
+            ?? throw new InvalidDataException($"decisions.csv, {row.Person}: nobody of that name was kept.");
         var problems = new List<Problem>();
         var now = At(row.DaysAgo, DecisionHourUtc);
         var made = await records.DecideAsync(Guid.CreateVersion7(now), person, course, decider, decidedOn, ZoneOf(row.Person), now, problems, cancellation);
         if (made?.Decision is Decision.Granted granted)
         {
-            var countedFrom = granted.Route == Certification.Route.Renewal && before is not null && before.Periods[^1].ExpiresOn > decidedOn
-                ? before.Periods[^1].ExpiresOn
-                : decidedOn;
-            await papers.IssueAsync(records, made, course, countedFrom, now, problems, cancellation);
+            await papers.IssueAsync(records, made, course, before.CountedFrom(granted), now, problems, cancellation);
         }
 
         Require($"{row.Person}, {row.Scheme}", problems);

@@ -13,7 +13,8 @@ public static class DecisionMaking
     {
         var on = granted.Period.DecidedOn;
         if (granted.Route != Certification.Route.Renewal) return on;
-        var renewed = file.Held.First(held => held.SchemeId == file.Scheme.Id).Periods[^1].ExpiresOn;
+        // The file may have been read after the decision was kept: what was renewed is the period before.
+        var renewed = file.Held.First(held => held.SchemeId == file.Scheme.Id).Periods[granted.Period.Number - 2].ExpiresOn;
         return renewed > on ? renewed : on;
     }
 

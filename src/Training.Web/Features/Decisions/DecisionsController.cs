@@ -52,7 +52,7 @@ public sealed class DecisionsController(
         if (form.Id == Guid.Empty || form.Verdict is not { } verdict) return BadRequest();
         if (await records.FindDecisionAsync(form.Id, cancellation) is { } stored)
         {
-            if (IsSame(stored.Made, found, form)) return this.SeeOther(Person(personId));
+            if (IsSame(stored.Made, found, form)) return await KeptAsync(found, stored.Made, cancellation);
             ModelState.Clear();
             return await ConflictAsync(found, form, stored.Made, cancellation);
         }
@@ -60,17 +60,14 @@ public sealed class DecisionsController(
         var made = verdict == DecisionVerdict.Grant ? await GrantAsync(found, form, cancellation) : Refuse(found, form);
         if (made is null) return this.Mend("Show", await PageAsync(found, form, before: null, cancellation));
 
-        var now = clock.GetUtcNow();
-        if (await records.KeepAsync(made, now, cancellation) is Kept.Refused refused)
+        if (await records.KeepAsync(made, clock.GetUtcNow(), cancellation) is Kept.Refused refused)
         {
             foreach (var problem in refused.Problems) ModelState.Add(nameof(form.Verdict), problem);
             var anew = await FindCaseAsync(personId, schemeId, cancellation) ?? found;
             return await ConflictAsync(anew, form, (await records.FindDecisionAsync(form.Id, cancellation))?.Made, cancellation);
         }
 
-        if (made.Decision is Decision.Granted granted)
-            await papers.IssueAsync(records, made, found.Course, found.File.CountedFrom(granted), now, [], cancellation);
-        return this.SeeOther(Person(personId));
+        return await KeptAsync(found, made, cancellation);
     }
 
     /// <summary>Keeps the written reason why a scorer who taught may count. A lead who may not decide writes none.</summary>
@@ -103,6 +100,15 @@ public sealed class DecisionsController(
             ? await DecisionCase.FindAsync(
                 records, personId, course, HttpContext.Visitor().PersonId, options.Provider.TimeZone, clock.GetUtcNow(), cancellation)
             : null;
+
+    // The same post again comes here too: where the server was stopped between decision and paper, the paper is made now; else it is there.
+    private async Task<IActionResult> KeptAsync(DecisionCase found, MadeDecision made, CancellationToken cancellation)
+    {
+        // By the text that decided: another may serve by now.
+        if (made.Decision is Decision.Granted granted && made.CourseHash == found.Course.Hash)
+            await papers.IssueAsync(records, made, found.Course, found.File.CountedFrom(granted), clock.GetUtcNow(), [], cancellation);
+        return this.SeeOther(Person(made.PersonId));
+    }
 
     /// <summary>The grant, where the rules say so and its paper can be printed; null otherwise, nothing is written then.</summary>
     private async Task<MadeDecision?> GrantAsync(DecisionCase found, DecisionForm form, CancellationToken cancellation)

@@ -66,6 +66,24 @@ public sealed class DecisionsControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task Sent_again_after_a_stop_between_decision_and_paper_it_makes_the_paper()
+    {
+        var cast = await ProgrammeCast.CreateAsync(shared.Site);
+        await cast.PassEverythingAsync();
+        using var browser = await shared.Site.SignInAsync(cast.Lead);
+        var id = Guid.CreateVersion7();
+        await browser.PostAsync(Path(cast.Worker), Grant(id));
+        await shared.Site.RecordAsync(async records =>
+        {
+            await records.Renderings.Where(file => records.Papers.Any(paper => paper.Id == file.PaperId && paper.DecisionId == id)).ExecuteDeleteAsync();
+            await records.Papers.Where(paper => paper.DecisionId == id).ExecuteDeleteAsync();
+        });
+
+        Assert.Equal(303, (await browser.PostAsync(Path(cast.Worker), Grant(id))).Status);
+        Assert.Equal(1, await PapersAsync(id));
+    }
+
+    [Fact]
     public async Task Two_leads_at_once_open_one_period()
     {
         var cast = await ProgrammeCast.CreateAsync(shared.Site);
