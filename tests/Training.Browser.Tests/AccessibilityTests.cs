@@ -1,18 +1,20 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using Training.Web.Doors;
 
 namespace Training.Browser.Tests;
 
 public sealed class AccessibilityTests(Chromium chromium)
 {
+    // The two languages of a page share its structure and its colours, and axe is slow: each language goes through one theme.
     [Theory]
-    [InlineData(ColorScheme.Light, 1280)]
-    [InlineData(ColorScheme.Dark, 390)]
-    public async Task Axe_finds_nothing_on_any_page(ColorScheme colours, int width)
+    [InlineData("/en", ColorScheme.Light, 1280)]
+    [InlineData("/es", ColorScheme.Dark, 390)]
+    public async Task Axe_finds_nothing_on_any_page(string language, ColorScheme colours, int width)
     {
         var findings = new List<string>();
-        await foreach (var (page, path) in chromium.VisitAsync(colours == ColorScheme.Light ? chromium.Visits : chromium.Public, width, colours))
+        await foreach (var (page, path) in chromium.VisitAsync(chromium.In(language), width, colours))
         {
             var result = await page.RunAxe(new AxeRunOptions
             {
@@ -27,7 +29,7 @@ public sealed class AccessibilityTests(Chromium chromium)
     [Fact]
     public async Task No_page_scrolls_sideways_on_the_narrowest_phone()
     {
-        await foreach (var (page, path) in chromium.VisitAsync(chromium.Public, width: 320, height: 568))
+        await foreach (var (page, path) in chromium.VisitAsync(chromium.Visits, width: 320, height: 568))
         {
             Assert.Equal((path, 320), (path, await page.EvaluateAsync<int>("document.documentElement.scrollWidth")));
         }
@@ -42,7 +44,7 @@ public sealed class AccessibilityTests(Chromium chromium)
             sheet.replaceSync('* { line-height: 1.5 !important; letter-spacing: .12em !important; word-spacing: .16em !important } p { margin-bottom: 2em !important }');
             document.adoptedStyleSheets = [sheet];
             """;
-        await foreach (var (page, path) in chromium.VisitAsync(chromium.Public, width: 320, height: 568))
+        await foreach (var (page, path) in chromium.VisitAsync(chromium.Visits, width: 320, height: 568))
         {
             await page.EvaluateAsync(Space);
 
@@ -50,21 +52,27 @@ public sealed class AccessibilityTests(Chromium chromium)
         }
     }
 
-    [Fact]
-    public async Task The_keyboard_reaches_every_control_in_reading_order_and_shows_where_it_is()
+    [Theory]
+    [InlineData(null, "/en", "/es/verify", "/en/courses/handler", "/en/courses/awareness/distances")]
+    [InlineData(Role.Worker, "/es/my", "/en/my/password", "/en/my/courses/awareness")]
+    [InlineData(Role.Instructor, "/en/class-days")]
+    [InlineData(Role.Employer, "/es/employers/{0}", "/en/employers/{0}/matrix")]
+    [InlineData(Role.ProgrammeLead, "/es/programme", "/en/programme/people")]
+    public async Task The_keyboard_reaches_every_control_in_reading_order_and_shows_where_it_is(Role? role, params string[] paths)
     {
-        var page = await chromium.OpenAsync(width: 1280);
-        foreach (var path in new[] { "/en", "/es/verify", "/en/courses/handler", "/en/courses/awareness/distances" })
+        var page = await chromium.OpenAsync(width: 1280, role: role);
+        foreach (var path in paths.Select(path => path.Replace("{0}", chromium.Demo.Own.EmployerId.ToString(), StringComparison.Ordinal)))
         {
             await page.GotoAsync(path);
-            var controls = await page.EvaluateAsync<int>("[...document.querySelectorAll('a[href], button, input')].length");
+            var controls = await page.EvaluateAsync<int>($"{Controls}.length");
+            Assert.True(controls > 2, path);
             for (var step = 0; step < controls; step++)
             {
                 await page.Keyboard.PressAsync("Tab");
-                var focus = await page.EvaluateAsync<Focus>("""
+                var focus = await page.EvaluateAsync<Focus>($$"""
                     () => {
-                      const all = [...document.querySelectorAll('a[href], button, input')], e = document.activeElement, box = e.getBoundingClientRect();
-                      return { index: all.indexOf(e), outline: parseFloat(getComputedStyle(e).outlineWidth), where: `${e.outerHTML} ${box.top} ${box.bottom} ${innerHeight}`, isSeen: box.width > 0 && box.left >= 0 && box.top >= 0 && box.bottom < innerHeight + 1 };
+                      const e = document.activeElement, box = e.getBoundingClientRect();
+                      return { index: {{Controls}}.indexOf(e), outline: parseFloat(getComputedStyle(e).outlineWidth), where: `${e.outerHTML} ${box.top} ${box.bottom} ${innerHeight}`, isSeen: box.width > 0 && box.left >= 0 && box.top >= 0 && box.bottom < innerHeight + 1 };
                     }
                     """);
 
@@ -83,7 +91,7 @@ public sealed class AccessibilityTests(Chromium chromium)
               .filter(e => { const b = e.getBoundingClientRect(); return b.width > 0 && Math.round(b.height) < 40; })
               .map(e => `${e.textContent} ${e.getBoundingClientRect().height}`)
             """;
-        await foreach (var (page, path) in chromium.VisitAsync(chromium.Public, width: 390))
+        await foreach (var (page, path) in chromium.VisitAsync(chromium.Visits, width: 390))
         {
             Assert.Equal((path, ""), (path, string.Join("; ", await page.EvaluateAsync<string[]>(Small))));
         }
@@ -101,6 +109,12 @@ public sealed class AccessibilityTests(Chromium chromium)
             Assert.InRange(await page.EvaluateAsync<double>(Smallest), 14, 99);
         }
     }
+
+    // What takes the keyboard: of a group of radio buttons one, where none is chosen the first; a scrolling region too.
+    private const string Controls = """
+        [...document.querySelectorAll('a[href], button, summary, input:not([type=hidden]), select, textarea, [tabindex="0"]')]
+          .filter(e => e.type !== 'radio' || e === ([...document.getElementsByName(e.name)].find(r => r.checked) ?? document.getElementsByName(e.name)[0]))
+        """;
 
     private sealed class Focus
     {

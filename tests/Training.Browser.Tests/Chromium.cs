@@ -64,8 +64,9 @@ public sealed class Chromium : IAsyncLifetime
         await Demo.DisposeAsync();
     }
 
-    /// <summary>The public pages alone.</summary>
-    internal IReadOnlyList<(Role? Role, IReadOnlyList<string> Paths)> Public => [(null, Pages)];
+    /// <summary>The pages in one language, "/en" or "/es".</summary>
+    internal IReadOnlyList<(Role? Role, IReadOnlyList<string> Paths)> In(string language) =>
+        [.. Visits.Select(visit => (visit.Role, (IReadOnlyList<string>)[.. visit.Paths.Where(path => path.StartsWith(language, StringComparison.Ordinal))]))];
 
     /// <summary>Goes to each of these pages, signed in as who may see it.</summary>
     internal async IAsyncEnumerable<(IPage Page, string Path)> VisitAsync(

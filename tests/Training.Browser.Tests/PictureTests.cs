@@ -15,7 +15,7 @@ public sealed class PictureTests(Chromium chromium)
     [InlineData(1280, ColorScheme.Dark)]
     public async Task Every_page_can_be_looked_at(int width, ColorScheme colours)
     {
-        await foreach (var (page, path) in chromium.VisitAsync(chromium.Public, width, colours))
+        await foreach (var (page, path) in chromium.VisitAsync(chromium.Visits, width, colours))
         {
             await page.ScreenshotAsync(new() { Path = Named(path, $"{width}-{colours}.png"), FullPage = true });
 
@@ -26,10 +26,8 @@ public sealed class PictureTests(Chromium chromium)
     [Fact]
     public async Task Every_page_can_be_printed()
     {
-        var page = await chromium.OpenAsync(width: 1280);
-        foreach (var path in chromium.Pages.Where(path => path.StartsWith("/en", StringComparison.Ordinal)))
+        await foreach (var (page, path) in chromium.VisitAsync(chromium.In("/en"), width: 1280))
         {
-            await page.GotoAsync(path);
             await page.PdfAsync(new() { Path = Named(path, "print.pdf"), Format = "Letter" });
 
             Assert.True(new FileInfo(Named(path, "print.pdf")).Length > 5_000);
