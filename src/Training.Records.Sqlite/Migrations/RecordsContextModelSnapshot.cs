@@ -763,6 +763,10 @@ namespace Training.Records.Sqlite.Migrations
                         .HasMaxLength(30)
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("MailAddress")
+                        .HasMaxLength(254)
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("INTEGER");

@@ -13,6 +13,9 @@ public sealed class Person : IVersioned
     /// <summary>The language to write to them in.</summary>
     public required Language Language { get; set; }
 
+    /// <summary>Where mail reaches them, or null: then what they are to be told goes onto the crew's list of their site.</summary>
+    public string? MailAddress { get; set; }
+
     /// <inheritdoc/>
     public int Version { get; set; }
 }
@@ -22,6 +25,7 @@ internal sealed class PersonConfiguration : IEntityTypeConfiguration<Person>
     public void Configure(EntityTypeBuilder<Person> builder)
     {
         builder.Property(person => person.Id).ValueGeneratedNever();
+        builder.Property(person => person.MailAddress).HasMaxLength(Bounds.MailAddress);
         builder.Property(person => person.Version).IsConcurrencyToken();
     }
 }

@@ -27,6 +27,9 @@ public static class Bounds
     /// <summary>What somebody signs in with.</summary>
     public const int SignInName = 100;
 
+    /// <summary>A mail address (RFC 5321, 4.5.3.1.3: a path has at most 256 octets, its angle brackets included).</summary>
+    public const int MailAddress = 254;
+
     /// <summary>A hashed password, as the framework writes it.</summary>
     public const int PasswordHash = 200;
 
