@@ -1,0 +1,71 @@
+using System.Diagnostics;
+using System.Net;
+using System.Net.Sockets;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Training.Records;
+
+namespace Training.Web.Tests.House;
+
+/// <summary>The program itself in a process of its own, so that it can be killed.</summary>
+internal sealed class ServerProcess(string folder) : IDisposable
+{
+    private readonly Uri address = new($"http://127.0.0.1:{FreePort()}");
+    private Process? process;
+
+    public string Database => Path.Combine(folder, "training.db");
+
+    /// <summary>Starts it and waits until it serves.</summary>
+    public async Task StartAsync()
+    {
+        var start = new ProcessStartInfo("dotnet",
+        [
+            Path.Combine(AppContext.BaseDirectory, "Training.Web.dll"), "serve", $"--Urls={address}", $"--Training:PublicAddress={address}",
+            $"--Training:DataFolder={folder}", $"--Training:CoursesFolder={Repository.Path("courses")}", "--Logging:LogLevel:Default=None",
+        ])
+        { UseShellExecute = false };
+        process = Process.Start(start);
+        using var client = new HttpClient { BaseAddress = address, Timeout = TimeSpan.FromSeconds(5) };
+        for (var tries = 0; ; tries++)
+        {
+            try
+            {
+                if ((await client.GetAsync("/healthz")).IsSuccessStatusCode) return;
+            }
+            catch (HttpRequestException) when (tries < 600)
+            {
+            }
+
+            await Task.Delay(100);
+        }
+    }
+
+    /// <summary>SIGKILL: no handler runs, nothing is flushed.</summary>
+    public void Kill()
+    {
+        process?.Kill();
+        process?.WaitForExit();
+        process?.Dispose();
+        process = null;
+    }
+
+    public PlainBrowser OpenBrowser() => new(address);
+
+    /// <summary>Looks into the database, as another process would.</summary>
+    public async Task RecordAsync(Func<RecordsContext, Task> look)
+    {
+        var options = new DbContextOptionsBuilder<RecordsContext>();
+        options.UseRecords(new DatabaseOptions { Connection = $"Data Source={Database}" });
+        await using (var records = new RecordsContext(options.Options)) await look(records);
+        SqliteConnection.ClearAllPools();
+    }
+
+    public void Dispose() => Kill();
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(IPAddress.Loopback, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+}
