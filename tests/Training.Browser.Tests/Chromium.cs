@@ -105,6 +105,7 @@ public sealed class Chromium : IAsyncLifetime
         await page.GetByLabel("Sign-in name").FillAsync(name);
         await page.GetByLabel("Password").FillAsync(ServedDemo.Password);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).ClickAsync();
-        await page.WaitForURLAsync(url => !url.Contains("/sign-in", StringComparison.Ordinal));
+        // The strip of who is signed in: waiting for the address misses a page that came quickly.
+        await page.Locator(".hats").WaitForAsync();
     }
 }
