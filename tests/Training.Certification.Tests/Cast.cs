@@ -31,7 +31,7 @@ internal static class Cast
 
     /// <summary>A certificate of training that the rule grants for a quiz.</summary>
     public static Scheme TrainingScheme(params Requirement[] requirements) => new(
-        Handler, SchemeKind.CertificateOfTraining, On("2000-01-01"), On("2099-12-31"), Separation.None, Annual,
+        Handler, SchemeKind.CertificateOfTraining, On("2000-01-01"), On("2099-12-31"), Separation.None, Annual, [D("P90D"), D("P60D"), D("P30D"), D("P7D")],
         requirements, requirements, new Dictionary<Language, SchemeWords>());
 
     /// <summary>A certification, with its hats apart.</summary>

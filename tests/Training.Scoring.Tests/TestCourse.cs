@@ -15,6 +15,7 @@ internal static class TestCourse
         new DateOnly(2027, 12, 31),
         Separation.None,
         new Terms(new(24, DurationUnit.Months), new(90, DurationUnit.Days), new(30, DurationUnit.Days)),
+        [new(30, DurationUnit.Days)],
         [],
         [],
         new Dictionary<Language, SchemeWords>());

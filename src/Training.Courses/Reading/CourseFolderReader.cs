@@ -53,7 +53,7 @@ internal static class CourseFolderReader
     }
 
     private static Scheme SchemeOf(string id, CourseRules rules, Dictionary<Language, SchemeWords> words) => new(
-        id, rules.Kind, rules.EffectiveFrom, rules.ReviewBy, rules.Separation, rules.Terms,
+        id, rules.Kind, rules.EffectiveFrom, rules.ReviewBy, rules.Separation, rules.Terms, rules.Remind,
         [.. rules.Grant.Select(asked => asked.Requirement)], [.. rules.Renewal.Select(asked => asked.Requirement)], words);
 
     private static List<Question> ReadQuestions(CourseFolder folder, List<NamedQuestion> questions)

@@ -145,6 +145,27 @@ internal sealed class Fields(SourceNode.Map map, string file, string? part, ICol
         return duration;
     }
 
+    /// <summary>One duration or more, each above zero.</summary>
+    public List<Duration> Durations(string field)
+    {
+        var durations = new List<Duration>();
+        if (Required(field) is not { } node) return durations;
+        if (node is not SourceNode.List { Items.Count: > 0 } list)
+        {
+            Report(CourseProblems.YamlShape, node.Line, field, "list");
+            return durations;
+        }
+
+        foreach (var item in list.Items)
+        {
+            var text = TextOf(field, item);
+            if (!Courses.Duration.TryParse(text, out var duration) || duration.Count == 0) Report(CourseProblems.DurationForm, item.Line, field, text);
+            else durations.Add(duration);
+        }
+
+        return durations;
+    }
+
     public DateOnly Date(string field)
     {
         var text = Text(field);

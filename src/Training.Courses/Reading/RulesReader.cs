@@ -7,6 +7,7 @@ internal sealed record CourseRules(
     DateOnly ReviewBy,
     Separation Separation,
     Terms Terms,
+    IReadOnlyList<Duration> Remind,
     IReadOnlyList<AskedFor> Grant,
     IReadOnlyList<AskedFor> Renewal,
     IReadOnlyList<string> Topics,
@@ -28,6 +29,12 @@ internal sealed record NamedModule(string Id, string Topic, int Minutes, int Lin
 /// <summary>Reads <c>course.yaml</c>.</summary>
 internal static class RulesReader
 {
+    // docs/course-format.md, "course.yaml": where a scheme does not say.
+    private static readonly IReadOnlyList<Duration> UsualReminders =
+    [
+        new(90, DurationUnit.Days), new(60, DurationUnit.Days), new(30, DurationUnit.Days), new(7, DurationUnit.Days),
+    ];
+
     private static readonly string[] RequirementNames = ["quiz", "checklist", "holds"];
 
     public static CourseRules? Read(CourseFolder folder)
@@ -54,7 +61,7 @@ internal static class RulesReader
         var lines = LinesOf("topic", topicsNode).Concat(LinesOf("objective", objectivesNode))
             .GroupBy(line => line.Key, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First().Line, StringComparer.Ordinal);
         var rules = new CourseRules(
-            SchemeKind.CertificateOfTraining, default, default, Separation.None, default!, [], [], // filled from the scheme below, or the course is dropped
+            SchemeKind.CertificateOfTraining, default, default, Separation.None, default!, [], [], [], // filled from the scheme below, or the course is dropped
             topics, objectives, modules, quiz, quizFields?.LineOf("id") ?? fields.Line, lines);
         return scheme is null ? null : ReadScheme(scheme, rules, folder.Id, folder.Problems);
     }
@@ -75,10 +82,11 @@ internal static class RulesReader
         }
 
         var terms = new Terms(Validity(fields), fields.Duration("window"), fields.Duration("grace"));
+        var remind = fields.Has("remind") ? fields.Durations("remind") : UsualReminders;
         var grant = ReadRequirements(fields, "grant", id, problems);
         var renewal = ReadRequirements(fields, "renewal", id, problems);
         fields.Finish();
-        return rules with { Kind = kind, EffectiveFrom = from, ReviewBy = review, Separation = separation, Terms = terms, Grant = grant, Renewal = renewal };
+        return rules with { Kind = kind, EffectiveFrom = from, ReviewBy = review, Separation = separation, Terms = terms, Remind = remind, Grant = grant, Renewal = renewal };
     }
 
     private static Duration Validity(Fields fields)

@@ -27,6 +27,7 @@ public enum Separation
 /// <param name="ReviewBy">Day by which the scheme is to be reviewed again.</param>
 /// <param name="Separation">Which hats must be different people.</param>
 /// <param name="Terms">How long it holds and when it can be renewed.</param>
+/// <param name="Remind">How long before the last day its holders are reminded, in the order of the folder; at least one.</param>
 /// <param name="Grant">What the first certification asks; all of it.</param>
 /// <param name="Renewal">What a renewal asks; all of it.</param>
 /// <param name="Words">Title, scope, tasks and the rest; one entry for each language.</param>
@@ -37,6 +38,7 @@ public sealed record Scheme(
     DateOnly ReviewBy,
     Separation Separation,
     Terms Terms,
+    IReadOnlyList<Duration> Remind,
     IReadOnlyList<Requirement> Grant,
     IReadOnlyList<Requirement> Renewal,
     IReadOnlyDictionary<Language, SchemeWords> Words);
