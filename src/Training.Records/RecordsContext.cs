@@ -125,6 +125,18 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>The files of papers.</summary>
     public DbSet<RenderingRecord> Renderings => Set<RenderingRecord>();
 
+    /// <summary>Mails: waiting, sent and given up.</summary>
+    public DbSet<OutgoingMail> OutgoingMails => Set<OutgoingMail>();
+
+    /// <summary>Addresses that mail does not reach.</summary>
+    public DbSet<UnreachableAddress> UnreachableAddresses => Set<UnreachableAddress>();
+
+    /// <summary>Reminders that were made.</summary>
+    public DbSet<ReminderRecord> Reminders => Set<ReminderRecord>();
+
+    /// <summary>Weekly summaries that were made.</summary>
+    public DbSet<DigestRecord> Digests => Set<DigestRecord>();
+
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {

@@ -21,6 +21,15 @@ internal static partial class Log
     [LoggerMessage(5, LogLevel.Warning, "A kept course cannot be read by this version of the program and is not restored: {CourseId}")]
     public static partial void SnapshotUnreadable(ILogger logger, string courseId);
 
+    [LoggerMessage(30, LogLevel.Warning, "A mail server refused the address of a person for good. Mail {MailId}, person {PersonId}")]
+    public static partial void MailAddressRefused(ILogger logger, Guid mailId, Guid personId);
+
+    [LoggerMessage(31, LogLevel.Error, "A mail was given up after its last try. Mail {MailId}, person {PersonId}")]
+    public static partial void MailGivenUp(ILogger logger, Guid mailId, Guid personId);
+
+    [LoggerMessage(32, LogLevel.Information, "Reminders: {Mails} written as mails, {Told} put on the lists of crews")]
+    public static partial void Reminded(ILogger logger, int mails, int told);
+
     [LoggerMessage(20, LogLevel.Warning, "A rule granted, but its decision or paper has a problem. Person {PersonId}, scheme {SchemeId}: {Code}")]
     public static partial void RuleDecisionProblem(ILogger logger, Guid personId, string schemeId, string code);
 }

@@ -6,6 +6,7 @@ using Training.Web.Features.Certificates;
 using Training.Web.Features.Decisions;
 using Training.Web.Features.Health;
 using Training.Web.Features.People;
+using Training.Web.Features.Reminders;
 using Training.Web.Features.SignIn;
 using Training.Web.Features.Sittings;
 using Training.Web.Features.Verify;
@@ -55,6 +56,7 @@ public static class Site
         services.AddSingleton<CertificateIssue>();
         services.AddSingleton<RuleDecisions>();
         services.AddSingleton<StartedSittingSubmission>();
+        services.AddReminders(options);
         services.AddHealthChecks().AddCheck<RecordsHealthCheck>("records");
         services.AddLocalization();
         services.AddRouting(routing => routing.ConstraintMap["language"] = typeof(LanguageRouteConstraint));

@@ -10,8 +10,6 @@ public sealed class PictureTests(Chromium chromium)
 
     [Theory]
     [InlineData(390, ColorScheme.Light)]
-    [InlineData(390, ColorScheme.Dark)]
-    [InlineData(1280, ColorScheme.Light)]
     [InlineData(1280, ColorScheme.Dark)]
     public async Task Every_page_can_be_looked_at(int width, ColorScheme colours)
     {

@@ -515,6 +515,39 @@ namespace Training.Records.SqlServer.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.DigestRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<Guid>("EmployerId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateOnly>("WeekStartsOn")
+                        .HasColumnType("date");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("EmployerId", "WeekStartsOn", "PersonId")
+                        .IsUnique();
+
+                    b.ToTable("Digests", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.DrawnQuestionRecord", b =>
                 {
                     b.Property<Guid>("SittingId")
@@ -667,6 +700,74 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasIndex("PersonId", "CourseId");
 
                     b.ToTable("ModuleReadings");
+                });
+
+            modelBuilder.Entity("Training.Records.OutgoingMail", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(254)
+                        .HasColumnType("nvarchar(254)");
+
+                    b.Property<int>("FailedTries")
+                        .HasColumnType("int");
+
+                    b.Property<DateTime?>("GivenUpAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<string>("LastAnswer")
+                        .HasMaxLength(500)
+                        .HasColumnType("nvarchar(500)");
+
+                    b.Property<DateTime?>("LeaseEndsAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<DateTime>("NextTryAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime?>("SentAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("nvarchar(200)");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(60000)
+                        .HasColumnType("nvarchar(max)");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("int");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("NextTryAt");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("OutgoingMails", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
@@ -883,6 +984,57 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasIndex("LeadId");
 
                     b.ToTable("Reinstatements");
+                });
+
+            modelBuilder.Entity("Training.Records.ReminderRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateOnly>("DueOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateOnly>("ExpiresOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("Milestone")
+                        .IsRequired()
+                        .HasMaxLength(10)
+                        .HasColumnType("nvarchar(10)");
+
+                    b.Property<int>("PeriodNumber")
+                        .HasColumnType("int");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("SchemeId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<Guid?>("SiteId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MadeAt");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("SiteId");
+
+                    b.HasIndex("PersonId", "SchemeId", "PeriodNumber", "Milestone")
+                        .IsUnique();
+
+                    b.ToTable("Reminders", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.RenderingRecord", b =>
@@ -1687,6 +1839,36 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("TopicResults", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.UnreachableAddress", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(254)
+                        .HasColumnType("nvarchar(254)");
+
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("nvarchar(500)");
+
+                    b.Property<DateTime>("FoundAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId", "Address")
+                        .IsUnique();
+
+                    b.ToTable("UnreachableAddresses", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.WithdrawalProposalEndRecord", b =>
                 {
                     b.Property<Guid>("ProposalId")
@@ -2014,6 +2196,26 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.DigestRecord", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.DrawnQuestionRecord", b =>
                 {
                     b.HasOne("Training.Records.SittingRecord", null)
@@ -2067,6 +2269,15 @@ namespace Training.Records.SqlServer.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.OutgoingMail", b =>
+                {
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
@@ -2133,6 +2344,26 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasOne("Training.Records.SuspensionRecord", null)
                         .WithOne()
                         .HasForeignKey("Training.Records.ReinstatementRecord", "SuspensionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ReminderRecord", b =>
+                {
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.PeriodRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId", "SchemeId", "PeriodNumber")
+                        .HasPrincipalKey("PersonId", "SchemeId", "Number")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2375,6 +2606,15 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasOne("Training.Records.SittingResultRecord", null)
                         .WithMany("Topics")
                         .HasForeignKey("ResultId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.UnreachableAddress", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

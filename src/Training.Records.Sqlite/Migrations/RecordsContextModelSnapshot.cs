@@ -510,6 +510,39 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.DigestRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EmployerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("WeekStartsOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("EmployerId", "WeekStartsOn", "PersonId")
+                        .IsUnique();
+
+                    b.ToTable("Digests", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.DrawnQuestionRecord", b =>
                 {
                     b.Property<Guid>("SittingId")
@@ -662,6 +695,74 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("PersonId", "CourseId");
 
                     b.ToTable("ModuleReadings");
+                });
+
+            modelBuilder.Entity("Training.Records.OutgoingMail", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(254)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("FailedTries")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("GivenUpAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LastAnswer")
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("LeaseEndsAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("NextTryAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("SentAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasMaxLength(60000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("NextTryAt");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("OutgoingMails", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
@@ -878,6 +979,57 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("LeadId");
 
                     b.ToTable("Reinstatements");
+                });
+
+            modelBuilder.Entity("Training.Records.ReminderRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("DueOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ExpiresOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Milestone")
+                        .IsRequired()
+                        .HasMaxLength(10)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("PeriodNumber")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SchemeId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MadeAt");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("SiteId");
+
+                    b.HasIndex("PersonId", "SchemeId", "PeriodNumber", "Milestone")
+                        .IsUnique();
+
+                    b.ToTable("Reminders", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.RenderingRecord", b =>
@@ -1682,6 +1834,36 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("TopicResults", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.UnreachableAddress", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(254)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Answer")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("FoundAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId", "Address")
+                        .IsUnique();
+
+                    b.ToTable("UnreachableAddresses", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.WithdrawalProposalEndRecord", b =>
                 {
                     b.Property<Guid>("ProposalId")
@@ -2009,6 +2191,26 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.DigestRecord", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.DrawnQuestionRecord", b =>
                 {
                     b.HasOne("Training.Records.SittingRecord", null)
@@ -2062,6 +2264,15 @@ namespace Training.Records.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.OutgoingMail", b =>
+                {
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
@@ -2128,6 +2339,26 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.SuspensionRecord", null)
                         .WithOne()
                         .HasForeignKey("Training.Records.ReinstatementRecord", "SuspensionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ReminderRecord", b =>
+                {
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.PeriodRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId", "SchemeId", "PeriodNumber")
+                        .HasPrincipalKey("PersonId", "SchemeId", "Number")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2370,6 +2601,15 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.SittingResultRecord", null)
                         .WithMany("Topics")
                         .HasForeignKey("ResultId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.UnreachableAddress", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

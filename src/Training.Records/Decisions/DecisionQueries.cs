@@ -55,6 +55,17 @@ public static class DecisionQueries
                 row.PersonId == person.Id && row.EmployerId == employerId && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))),
             PersonsABatch, cancellation);
 
+    /// <summary>
+    /// Everything that those people hold or held of whom some period ends within a span, read as
+    /// <see cref="AllHeldCertificationsAsync(RecordsContext, CancellationToken)"/>.
+    /// </summary>
+    public static IAsyncEnumerable<HeldCertification> HeldCertificationsEndingAsync(
+        this RecordsContext records, DateOnly from, DateOnly through, CancellationToken cancellation) =>
+        records.HeldCertificationsAsync(
+            records.Persons.Where(person => records.Periods.Any(period =>
+                period.PersonId == person.Id && period.ExpiresOn >= from && period.ExpiresOn <= through)),
+            PersonsABatch, cancellation);
+
     internal static IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(
         this RecordsContext records, int batch, CancellationToken cancellation) =>
         records.HeldCertificationsAsync(records.Persons, batch, cancellation);

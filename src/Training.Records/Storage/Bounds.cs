@@ -30,6 +30,12 @@ public static class Bounds
     /// <summary>A mail address (RFC 5321, 4.5.3.1.3: a path has at most 256 octets, its angle brackets included).</summary>
     public const int MailAddress = 254;
 
+    /// <summary>The text of a mail: a weekly summary of a few hundred people.</summary>
+    public const int MailText = 60_000;
+
+    /// <summary>A milestone as it is stored.</summary>
+    public const int Milestone = 10;
+
     /// <summary>A hashed password, as the framework writes it.</summary>
     public const int PasswordHash = 200;
 

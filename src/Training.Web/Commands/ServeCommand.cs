@@ -5,6 +5,7 @@ using Microsoft.EntityFrameworkCore;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Features.Certificates;
+using Training.Web.Features.Reminders;
 using Training.Web.Problems;
 using Training.Web.Settings;
 
@@ -16,7 +17,7 @@ public static class ServeCommand
     /// <summary>Exit code 0 after an orderly stop, 1 where the settings do not allow a start.</summary>
     public static async Task<int> RunAsync(string[] settings)
     {
-        await using var app = Site.Build(settings);
+        await using var app = Site.Build(settings, services => services.AddReminderClock());
 
         // Only now: the database tools build the same host and stop here, without an address to serve.
         var problems = new List<Problem>();

@@ -108,5 +108,10 @@ public static class DoorTable
         new(Post, "/{language:language}/programme/classes/{classId:guid}/scorers", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/courses", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/standing", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/people/{personId:guid}/mail-address", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/people/{personId:guid}/mail-address", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/people/{personId:guid}/mail-address/returns", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/reminders", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/reminders/mails/{mailId:guid}/tries", Leads, Whose.Any),
     ];
 }

@@ -39,6 +39,9 @@ public static class SettingsProblems
     /// <summary>A file that the setting names is not there. Arguments: its path.</summary>
     public const string FileMissing = "settings.file-missing";
 
+    /// <summary>A mail server is set without an address that mails come from: {0} the value.</summary>
+    public const string MailFromInvalid = "settings.mail-from-invalid";
+
     /// <summary>A folder that is not there: {0} its full path.</summary>
     public const string FolderMissing = "settings.folder-missing";
 }

@@ -125,6 +125,11 @@ public static class SettingsReader
             problems.Add(new(SettingsProblems.ProxyInvalid, Place.Of("Training:TrustedProxies"), proxy));
         }
 
+        if (options.Mail.Host.Length > 0 && !MimeKit.MailboxAddress.TryParse(options.Mail.From, out _))
+        {
+            problems.Add(new(SettingsProblems.MailFromInvalid, Place.Of("Training:Mail:From"), options.Mail.From));
+        }
+
         if (options.Database.Engine != DatabaseEngine.Sqlite && options.Database.Connection.Length == 0)
         {
             problems.Add(new(SettingsProblems.ConnectionMissing, Place.Of("Training:Database:Connection"), options.Database.Engine.ToString()));

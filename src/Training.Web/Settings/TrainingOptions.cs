@@ -37,6 +37,12 @@ public sealed class TrainingOptions
     /// <summary>The public check of certificates.</summary>
     public VerifyOptions Verify { get; init; } = new();
 
+    /// <summary>The server that takes our mail.</summary>
+    public MailOptions Mail { get; init; } = new();
+
+    /// <summary>When reminders are made.</summary>
+    public RemindersOptions Reminders { get; init; } = new();
+
     /// <summary>What the records are opened with; without a connection string, a file in the data folder.</summary>
     public Records.DatabaseOptions RecordsDatabase() => new()
     {

@@ -230,7 +230,7 @@ public abstract partial class RecordsTests
     }
 
     private static Scheme SchemeOf(Cast cast) => new(
-        cast.CourseId, SchemeKind.Certification, new(2024, 1, 1), new(2027, 1, 1), Separation.TeachScoreDecide, Cast.Annual, [], [],
+        cast.CourseId, SchemeKind.Certification, new(2024, 1, 1), new(2027, 1, 1), Separation.TeachScoreDecide, Cast.Annual, [], [], [],
         new Dictionary<Language, SchemeWords>());
 
     /// <summary>Lets the engine take rows until the first one of a table.</summary>

@@ -53,6 +53,7 @@ internal static class Addresses
         "sittingId" => (isFinished ? belongings.SentSittingId : belongings.OpenSittingId).ToString(),
         "serial" => belongings.Serial,
         "proposalId" => belongings.ProposalId.ToString(),
+        "mailId" => belongings.MailId.ToString(),
         _ => throw new InvalidOperationException($"No value for {{{name}}} of {pattern}."),
     };
 }

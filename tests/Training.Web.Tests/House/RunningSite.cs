@@ -1,9 +1,12 @@
+using Hangfire;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 using Training.Records;
 using Training.Web.Demo;
+using Training.Web.Features.Reminders;
 using Training.Web.Shelf;
 
 namespace Training.Web.Tests.House;
@@ -31,6 +34,8 @@ internal sealed class RunningSite : IDisposable
             builder.ConfigureServices(services =>
             {
                 services.AddSingleton<TimeProvider>(Clock);
+                // The clock of the jobs would start a round in the middle of a test; tests start their own.
+                foreach (var clock in services.Where(IsClockOfJobs).ToList()) services.Remove(clock);
                 if (isDemo) services.AddSingleton(new DemoMark(IsOn: true));
             });
         });
@@ -42,6 +47,9 @@ internal sealed class RunningSite : IDisposable
     public StoppedClock Clock { get; } = new(Now);
 
     public HttpClient Client { get; }
+
+    /// <summary>Where mails are written without a mail server.</summary>
+    public string MailFolder => Path.Combine(folder, "var", "mail");
 
     public string CoursesFolder => Path.Combine(folder, "courses");
 
@@ -98,6 +106,11 @@ internal sealed class RunningSite : IDisposable
         Stop();
         Directory.Delete(folder, recursive: true);
     }
+
+    private static bool IsClockOfJobs(ServiceDescriptor service) =>
+        service.ServiceType == typeof(IHostedService)
+        && (service.ImplementationType == typeof(ReminderClock)
+            || service.ImplementationFactory?.Method.Module.Assembly == typeof(BackgroundJobServerHostedService).Assembly);
 
     private void Stop()
     {

@@ -1,9 +1,11 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
 using Training.Courses;
 using Training.Records;
 using Training.Scoring;
 using Training.Web.Doors;
+using Training.Web.Features.Reminders;
 using Training.Web.Tests.Demo;
 using Role = Training.Web.Doors.Role;
 
@@ -56,6 +58,7 @@ public sealed class ServedDemo : IAsyncLifetime
             new("Training:Provider:TimeZone", "America/Phoenix"),
             new("Training:Verify:ChecksPerMinute", "10000"));
         Site.Clock.Now = Now;
+        await Site.Services.GetRequiredService<ReminderSweep>().RunAsync(CancellationToken.None);
         Own = await BelongingsAsync("araceli.norcross", "winifred.oakley", "delphine.marrow", "joaquin.penuelas");
         Foreign = await BelongingsAsync("delbert.prado", "nestor.guerena", "osgood.laramore", "theodora.vance");
     }
@@ -132,7 +135,8 @@ public sealed class ServedDemo : IAsyncLifetime
                        where period.PersonId == workerId
                        join paper in records.Papers on period.DecisionId equals paper.DecisionId
                        select paper.Serial).FirstAsync(),
-                await ProposeAsync(records, certified, await PersonAsync(records, lead)));
+                await ProposeAsync(records, certified, await PersonAsync(records, lead)),
+                await GiveUpMailAsync(records, workerId));
         });
         return found!; // not null: set above
     }
@@ -171,6 +175,18 @@ public sealed class ServedDemo : IAsyncLifetime
         return sheet;
     }
 
+    private static async Task<Guid> GiveUpMailAsync(RecordsContext records, Guid personId)
+    {
+        var mail = new OutgoingMail
+        {
+            Id = Guid.CreateVersion7(), PersonId = personId, Address = "nobody@example.org", Language = Language.English, Subject = "A reminder", Text = "A reminder",
+            MadeAt = Now, NextTryAt = Now, GivenUpAt = Now, LastAnswer = "Mailbox unavailable",
+        };
+        records.Add(mail);
+        await records.SaveChangesAsync();
+        return mail.Id;
+    }
+
     private static async Task<Guid> ProposeAsync(RecordsContext records, PeriodRecord period, Guid leadId)
     {
         var id = Guid.CreateVersion7();
@@ -183,4 +199,4 @@ public sealed class ServedDemo : IAsyncLifetime
 /// <summary>Ids of what belongs to a worker, an instructor, an employer and a lead's table.</summary>
 internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
-    string Serial, Guid ProposalId);
+    string Serial, Guid ProposalId, Guid MailId);

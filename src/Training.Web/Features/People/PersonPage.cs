@@ -10,6 +10,7 @@ namespace Training.Web.Features.People;
 /// <param name="PersonId">Who.</param>
 /// <param name="Name">Today's; null where it was erased.</param>
 /// <param name="Language">They are written to in it.</param>
+/// <param name="MailAddress">Where mail reaches them, or null.</param>
 /// <param name="Day">Where they work, and which day it is there.</param>
 /// <param name="LeadId">Who looks.</param>
 /// <param name="Work">Newest first.</param>
@@ -25,6 +26,7 @@ public sealed record PersonPage(
     Guid PersonId,
     string? Name,
     Language Language,
+    string? MailAddress,
     PersonDay Day,
     Guid LeadId,
     IReadOnlyList<WorkLine> Work,

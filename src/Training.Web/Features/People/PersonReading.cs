@@ -33,7 +33,7 @@ public sealed class PersonReading(
         var signInName = await records.Accounts.Where(account => account.PersonId == personId).Select(account => account.UserName)
             .FirstOrDefaultAsync(cancellation);
         return new(
-            personId, names.GetValueOrDefault(personId), person.Language, day, leadId, await WorkAsync(personId, cancellation), holdings,
+            personId, names.GetValueOrDefault(personId), person.Language, person.MailAddress, day, leadId, await WorkAsync(personId, cancellation), holdings,
             [.. shelf.Courses.Where(course => course.Scheme.Kind == SchemeKind.Certification).Select(course => course.Id)],
             results, signInName, words, await records.SiteChoicesAsync(cancellation),
             work ?? new() { StartsOn = day.Today.Iso() }, sanction ?? new());

@@ -1,0 +1,13 @@
+namespace Training.Records;
+
+/// <summary>Keeps reminders and weekly summaries, each with its mail: both or neither, and each once.</summary>
+public static class ReminderKeeping
+{
+    /// <summary>Keeps a reminder and its mail. False where it was made before; nothing is written then.</summary>
+    public static Task<bool> TryKeepAsync(this RecordsContext records, ReminderRecord reminder, OutgoingMail? mail, CancellationToken cancellation) =>
+        mail is null ? records.TryInsertAsync(cancellation, reminder) : records.TryInsertAsync(cancellation, mail, reminder);
+
+    /// <summary>Keeps a summary and its mail. False where it was made before; nothing is written then.</summary>
+    public static Task<bool> TryKeepAsync(this RecordsContext records, DigestRecord digest, OutgoingMail? mail, CancellationToken cancellation) =>
+        mail is null ? records.TryInsertAsync(cancellation, digest) : records.TryInsertAsync(cancellation, mail, digest);
+}

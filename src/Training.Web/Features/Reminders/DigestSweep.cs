@@ -1,0 +1,108 @@
+using Microsoft.EntityFrameworkCore;
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+using Training.Web.Settings;
+using Training.Web.Shelf;
+
+namespace Training.Web.Features.Reminders;
+
+/// <summary>
+/// Writes to each representative of an employer once a week who of their people lapses; on Monday, or on the first day after it on which the
+/// program runs. A week in which there is nothing to say has no mail. Safe to run twice and on several servers at once.
+/// </summary>
+public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, CourseShelf shelf, TrainingOptions options, TimeProvider clock)
+{
+    /// <summary>How far ahead a summary looks.</summary>
+    public const int DaysAhead = 90;
+
+    // Of each list; the rest is on the page, to which the mail leads.
+    private const int MostLines = 100;
+
+    /// <summary>One look at every representative.</summary>
+    public async Task RunAsync(CancellationToken cancellation)
+    {
+        var now = clock.GetUtcNow();
+        var zone = TimeZoneInfo.FindSystemTimeZoneById(options.Provider.TimeZone);
+        if (options.Reminders.IsQuiet(now, zone)) return;
+        var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, zone).DateTime);
+        var monday = today.AddDays(-(((int)today.DayOfWeek + 6) % 7));
+        await using var records = await factory.CreateDbContextAsync(cancellation);
+        var due = await records.Representatives
+            .Where(row => row.StartsOn <= today && (row.EndsOn == null || row.EndsOn >= today)
+                && !records.Digests.Any(digest => digest.EmployerId == row.EmployerId && digest.PersonId == row.PersonId && digest.WeekStartsOn == monday))
+            .Select(row => new { row.EmployerId, row.PersonId }).Distinct().ToListAsync(cancellation);
+        foreach (var employer in due.GroupBy(row => row.EmployerId, row => row.PersonId))
+        {
+            var week = await WeekAsync(records, employer.Key, today, cancellation);
+            if (week.IsEmpty) continue;
+            foreach (var personId in employer) await WriteAsync(records, week, personId, monday, now, cancellation);
+        }
+    }
+
+    private static async Task WriteAsync(
+        RecordsContext records, Week week, Guid personId, DateOnly monday, DateTimeOffset now, CancellationToken cancellation)
+    {
+        var person = await records.Persons.AsNoTracking().SingleAsync(row => row.Id == personId, cancellation);
+        var isReached = person.MailAddress is { } address
+            && !await records.UnreachableAddresses.AnyAsync(row => row.PersonId == personId && row.Address == address, cancellation);
+        var letter = isReached ? week.Letter(person.Language) : null;
+        var mail = letter is null ? null : new OutgoingMail
+        {
+            Id = Guid.CreateVersion7(), PersonId = personId, Address = person.MailAddress!, Language = person.Language, // not null: reached
+            Subject = letter.Subject, Text = letter.Text, MadeAt = now, NextTryAt = now,
+        };
+        var digest = new DigestRecord
+        {
+            Id = Guid.CreateVersion7(), EmployerId = week.EmployerId, WeekStartsOn = monday, PersonId = personId, MadeAt = now, MailId = mail?.Id,
+        };
+        await records.TryKeepAsync(digest, mail, cancellation);
+    }
+
+    private async Task<Week> WeekAsync(RecordsContext records, Guid employerId, DateOnly today, CancellationToken cancellation)
+    {
+        var name = await records.Employers.Where(employer => employer.Id == employerId).Select(employer => employer.Name).SingleAsync(cancellation);
+        var people = (await records.EmployedAsync(records.Persons.Select(person => person.Id), employerId, today, cancellation))
+            .DistinctBy(person => person.PersonId).ToDictionary(person => person.PersonId);
+        var held = new List<HeldCertification>();
+        await foreach (var one in records.HeldCertificationsOfEmployerAsync(employerId, today, cancellation)) held.Add(one);
+        var lapsed = held
+            .Where(one => Standings.On(one, today) == Standing.Lapsed && Standings.ExpiresOn(one, today) >= today.AddDays(-Certification.Reminders.DaysLate))
+            .Select(one => (one.PersonId, one.SchemeId, ExpiresOn: Standings.ExpiresOn(one, today)!.Value)) // not null: it has a standing
+            .OrderBy(one => one.ExpiresOn).ThenBy(one => one.PersonId);
+        var ahead = Lapses.By(held, today, today.AddDays(DaysAhead)).Select(lapse => (lapse.PersonId, lapse.SchemeId, lapse.ExpiresOn));
+        var since = clock.GetUtcNow().AddDays(-7);
+        var employed = people.Keys.ToList();
+        var told = await records.Reminders.Where(row => row.MailId == null && row.MadeAt > since)
+            .Select(row => row.PersonId).Distinct().ToListAsync(cancellation);
+        return new(
+            employerId, name, today, [.. lapsed], [.. ahead], [.. told.Intersect(employed).Select(id => people[id].Name).OfType<string>().Order(StringComparer.Ordinal)],
+            people, shelf, options);
+    }
+
+    /// <summary>What one employer is told, before it is put in words.</summary>
+    private sealed record Week(
+        Guid EmployerId,
+        string Employer,
+        DateOnly Today,
+        IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> Lapsed,
+        IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> Ahead,
+        IReadOnlyList<string> Told,
+        IReadOnlyDictionary<Guid, EmployedPerson> People,
+        CourseShelf Shelf,
+        TrainingOptions Options)
+    {
+        public bool IsEmpty => Lapsed.Count + Ahead.Count + Told.Count == 0;
+
+        public Letter Letter(Language language)
+        {
+            DigestLine Line((Guid PersonId, string SchemeId, DateOnly ExpiresOn) one) => new(
+                People[one.PersonId].Name, People[one.PersonId].Badge, Shelf.Find(one.SchemeId)?.Scheme.Words[language].Title ?? one.SchemeId,
+                one.ExpiresOn, one.ExpiresOn < Today);
+            var page = new Uri(Options.PublicAddress ?? new Uri("http://localhost"), $"/{language.Tag()}/employers/{EmployerId}");
+            return Reminders.Letter.OfWeek(
+                Employer, [.. Lapsed.Take(MostLines).Select(Line), .. Ahead.Take(MostLines).Select(Line)],
+                Math.Max(0, Lapsed.Count - MostLines) + Math.Max(0, Ahead.Count - MostLines), [.. Told.Take(MostLines)], page, Options.Provider.Name, language);
+        }
+    }
+}

@@ -1,0 +1,102 @@
+using System.Globalization;
+using System.Resources;
+using Training.Certification;
+using Training.Courses;
+using Training.Web.Languages;
+
+namespace Training.Web.Features.Reminders;
+
+/// <summary>A mail in words: subject and plain text.</summary>
+/// <param name="Subject">One line.</param>
+/// <param name="Text">Paragraphs apart by an empty line.</param>
+public sealed record Letter(string Subject, string Text)
+{
+    private static readonly ResourceManager Words = new(typeof(RemindersText));
+
+    /// <summary>The reminder to the holder of a certification.</summary>
+    /// <param name="reminder">Which.</param>
+    /// <param name="period">The period that it reminds of.</param>
+    /// <param name="name">The holder's name; null where it was erased.</param>
+    /// <param name="title">What the scheme is called.</param>
+    /// <param name="day">Today, in the zone of the holder's site.</param>
+    /// <param name="page">Address of the holder's own pages.</param>
+    /// <param name="provider">Who writes.</param>
+    /// <param name="language">The holder's.</param>
+    public static Letter Of(
+        Reminder reminder, Period period, string? name, string title, DateOnly day, Uri page, string provider, Language language) =>
+        In(language, () =>
+        {
+            var isOver = day > reminder.ExpiresOn;
+            var toDo = isOver
+                ? day <= period.GraceEndsOn ? Word("StillRenew", Written.Date(period.GraceEndsOn)) : Word("WholeCourse")
+                : day < period.WindowOpensOn ? Word("OpensOn", Written.Date(period.WindowOpensOn)) : Word("RenewNow");
+            return new Letter(
+                isOver ? Word("SubjectOver", title, Written.Date(reminder.ExpiresOn)) : Word("SubjectAhead", title, Written.Date(reminder.ExpiresOn)),
+                Paragraphs(
+                    name is null ? null : Word("Greeting", name),
+                    isOver ? Word("Over", title, Written.Date(reminder.ExpiresOn)) : Word("Ahead", title, Written.Date(reminder.ExpiresOn)),
+                    toDo,
+                    Word("YourPages", page),
+                    isOver ? Word("DoNotHandle") : null,
+                    Word("SentBy", provider)));
+        });
+
+    /// <summary>The weekly summary to a representative of an employer.</summary>
+    /// <param name="employer">Its name.</param>
+    /// <param name="lines">One for each certification, in the order that they are to be read in.</param>
+    /// <param name="more">How many lines were left out.</param>
+    /// <param name="told">Names of those who have no address and are to be told by somebody.</param>
+    /// <param name="page">Address of the employer's page.</param>
+    /// <param name="provider">Who writes.</param>
+    /// <param name="language">The representative's.</param>
+    public static Letter OfWeek(
+        string employer, IReadOnlyList<DigestLine> lines, int more, IReadOnlyList<string> told, Uri page, string provider, Language language) =>
+        In(language, () =>
+        {
+            var lapsed = lines.Where(line => line.HasLapsed).Select(Line).ToList();
+            var ahead = lines.Where(line => !line.HasLapsed).Select(Line).ToList();
+            return new Letter(
+                Word("SubjectWeek", employer),
+                Paragraphs(
+                    lapsed.Count == 0 ? null : Word("WeekLapsed", string.Join('\n', lapsed)),
+                    ahead.Count == 0 ? null : Word("WeekAhead", string.Join('\n', ahead)),
+                    more == 0 ? null : Word("WeekMore", more),
+                    told.Count == 0 ? null : Word("WeekTold", string.Join('\n', told.Select(name => $"- {name}"))),
+                    Word("WeekPage", page),
+                    Word("SentBy", provider)));
+        });
+
+    private static string Line(DigestLine line) =>
+        Word("WeekLine", line.Name ?? Word("NameErased"), line.Badge ?? Word("NoBadge"), line.Title, Written.Date(line.ExpiresOn));
+
+    private static string Paragraphs(params IReadOnlyList<string?> paragraphs) => string.Join("\n\n", paragraphs.Where(text => text is not null)) + "\n";
+
+    private static string Word(string key, params IReadOnlyList<object> values) =>
+        string.Format(
+            CultureInfo.CurrentCulture,
+            Words.GetString(key, CultureInfo.CurrentUICulture) ?? throw new InvalidOperationException($"RemindersText has no {key}."),
+            [.. values]);
+
+    // No request says here which language is spoken.
+    private static Letter In(Language language, Func<Letter> write)
+    {
+        var (culture, uiCulture) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
+        CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = language.Culture();
+        try
+        {
+            return write();
+        }
+        finally
+        {
+            (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (culture, uiCulture);
+        }
+    }
+}
+
+/// <summary>One certification in a weekly summary.</summary>
+/// <param name="Name">Whose; null where it was erased.</param>
+/// <param name="Badge">Their number with this employer; null where none is kept.</param>
+/// <param name="Title">What the scheme is called.</param>
+/// <param name="ExpiresOn">Its last day.</param>
+/// <param name="HasLapsed">Whether that day is over.</param>
+public sealed record DigestLine(string? Name, string? Badge, string Title, DateOnly ExpiresOn, bool HasLapsed);
