@@ -41,6 +41,9 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Who sees an employer's people, dated.</summary>
     public DbSet<Representative> Representatives => Set<Representative>();
 
+    /// <summary>Roster files of employers, applied or not.</summary>
+    public DbSet<RosterUpload> RosterUploads => Set<RosterUpload>();
+
     /// <summary>What people sign in with.</summary>
     public DbSet<Account> Accounts => Set<Account>();
 

@@ -119,6 +119,12 @@ public static class RecordsProblems
     /// <summary>The badge number names somebody at that employer already. Argument: the number.</summary>
     public const string BadgeTaken = "records.badge-taken";
 
+    /// <summary>Two rows of a roster name one person by two badge numbers of theirs. Arguments: the second number, the line of the first row.</summary>
+    public const string RosterNamesTwice = "records.roster-names-twice";
+
+    /// <summary>The employer's people changed since the difference was made that is to be applied.</summary>
+    public const string RosterChanged = "records.roster-changed";
+
     /// <summary>Only a decision that granted a period has a paper.</summary>
     public const string NothingGranted = "records.nothing-granted";
 

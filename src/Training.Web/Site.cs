@@ -7,6 +7,7 @@ using Training.Web.Features.Decisions;
 using Training.Web.Features.Health;
 using Training.Web.Features.People;
 using Training.Web.Features.Reminders;
+using Training.Web.Features.Rosters;
 using Training.Web.Features.SignIn;
 using Training.Web.Features.Sittings;
 using Training.Web.Features.Verify;
@@ -53,6 +54,7 @@ public static class Site
         services.AddScoped<PersonReading>();
         services.AddVerify();
         services.AddWorkforce();
+        services.AddRosters();
         services.AddSingleton<CertificateIssue>();
         services.AddSingleton<RuleDecisions>();
         services.AddSingleton<StartedSittingSubmission>();

@@ -1100,6 +1100,73 @@ namespace Training.Records.Postgres.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.RosterUpload", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("AppliedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid?>("AppliedById")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("ChangedCount")
+                        .HasColumnType("integer");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("bytea");
+
+                    b.Property<Guid>("EmployerId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("FileName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<Guid>("FormId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("LeavingCount")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("NewCount")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("ReturningCount")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("SentAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("SentById")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Sha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AppliedById");
+
+                    b.HasIndex("SentById");
+
+                    b.HasIndex("EmployerId", "FormId", "Sha256")
+                        .IsUnique();
+
+                    b.ToTable("RosterUploads", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ScoresheetRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2388,6 +2455,26 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.RosterUpload", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("AppliedById")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("SentById")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

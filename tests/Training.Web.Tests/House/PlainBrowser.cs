@@ -39,6 +39,16 @@ internal sealed partial class PlainBrowser(Uri address) : IDisposable
     public Task<Reply> PostExactlyAsync(string path, params IReadOnlyList<KeyValuePair<string, string>> fields) =>
         SendAsync(new(HttpMethod.Post, path) { Content = new FormUrlEncodedContent(fields) });
 
+    /// <summary>Sends a form with a file and the token of <paramref name="page"/>.</summary>
+    public async Task<Reply> PostFileAsync(
+        string path, Dictionary<string, string> fields, string field, string fileName, byte[] content, string page)
+    {
+        var form = new MultipartFormDataContent();
+        foreach (var (name, value) in fields.Append(await TokenAsync(page))) form.Add(new StringContent(value), name);
+        form.Add(new ByteArrayContent(content), field, fileName);
+        return await SendAsync(new(HttpMethod.Post, path) { Content = form });
+    }
+
     /// <summary>Forgets or brings a cookie.</summary>
     public void Cookie(string name, string? value)
     {

@@ -136,6 +136,8 @@ public sealed class ServedDemo : IAsyncLifetime
                        join paper in records.Papers on period.DecisionId equals paper.DecisionId
                        select paper.Serial).FirstAsync(),
                 await ProposeAsync(records, certified, await PersonAsync(records, lead)),
+                await SendRosterAsync(records, employerId, representativeId, null),
+                await SendRosterAsync(records, employerId, representativeId, Now),
                 await GiveUpMailAsync(records, workerId));
         });
         return found!; // not null: set above
@@ -187,6 +189,20 @@ public sealed class ServedDemo : IAsyncLifetime
         return mail.Id;
     }
 
+    private static async Task<Guid> SendRosterAsync(RecordsContext records, Guid employerId, Guid sentById, DateTimeOffset? appliedAt)
+    {
+        var site = await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Name).FirstAsync();
+        var content = System.Text.Encoding.UTF8.GetBytes($"badge,name,site,crew,shoe size\nR-1041,Solveig Amaro,{site},North,38\n");
+        var upload = new RosterUpload
+        {
+            Id = Guid.CreateVersion7(), FormId = Guid.CreateVersion7(), EmployerId = employerId, SentById = sentById, SentAt = Now,
+            FileName = "roster.csv", Content = content, Sha256 = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(content)),
+            AppliedAt = appliedAt, AppliedById = appliedAt is null ? null : sentById, NewCount = appliedAt is null ? 0 : 1,
+        };
+        Assert.IsType<Kept.Stored>(await records.KeepAsync(upload, CancellationToken.None));
+        return upload.Id;
+    }
+
     private static async Task<Guid> ProposeAsync(RecordsContext records, PeriodRecord period, Guid leadId)
     {
         var id = Guid.CreateVersion7();
@@ -199,4 +215,4 @@ public sealed class ServedDemo : IAsyncLifetime
 /// <summary>Ids of what belongs to a worker, an instructor, an employer and a lead's table.</summary>
 internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
-    string Serial, Guid ProposalId, Guid MailId);
+    string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId);

@@ -1,0 +1,81 @@
+﻿using System;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+#nullable disable
+
+namespace Training.Records.SqlServer.Migrations
+{
+    /// <inheritdoc />
+    public partial class AddRosterUploads : Migration
+    {
+        /// <inheritdoc />
+        protected override void Up(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.CreateTable(
+                name: "RosterUploads",
+                columns: table => new
+                {
+                    Id = table.Column<Guid>(type: "uniqueidentifier", nullable: false),
+                    FormId = table.Column<Guid>(type: "uniqueidentifier", nullable: false),
+                    EmployerId = table.Column<Guid>(type: "uniqueidentifier", nullable: false),
+                    SentById = table.Column<Guid>(type: "uniqueidentifier", nullable: false),
+                    SentAt = table.Column<DateTime>(type: "datetime2(3)", precision: 3, nullable: false),
+                    FileName = table.Column<string>(type: "nvarchar(200)", maxLength: 200, nullable: false),
+                    Content = table.Column<byte[]>(type: "varbinary(max)", nullable: false),
+                    Sha256 = table.Column<string>(type: "nvarchar(64)", maxLength: 64, nullable: false),
+                    AppliedById = table.Column<Guid>(type: "uniqueidentifier", nullable: true),
+                    AppliedAt = table.Column<DateTime>(type: "datetime2(3)", precision: 3, nullable: true),
+                    NewCount = table.Column<int>(type: "int", nullable: false),
+                    ReturningCount = table.Column<int>(type: "int", nullable: false),
+                    ChangedCount = table.Column<int>(type: "int", nullable: false),
+                    LeavingCount = table.Column<int>(type: "int", nullable: false),
+                    Version = table.Column<int>(type: "int", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RosterUploads", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_RosterUploads_Employers_EmployerId",
+                        column: x => x.EmployerId,
+                        principalTable: "Employers",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_RosterUploads_Persons_AppliedById",
+                        column: x => x.AppliedById,
+                        principalTable: "Persons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_RosterUploads_Persons_SentById",
+                        column: x => x.SentById,
+                        principalTable: "Persons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RosterUploads_AppliedById",
+                table: "RosterUploads",
+                column: "AppliedById");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RosterUploads_EmployerId_FormId_Sha256",
+                table: "RosterUploads",
+                columns: new[] { "EmployerId", "FormId", "Sha256" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RosterUploads_SentById",
+                table: "RosterUploads",
+                column: "SentById");
+        }
+
+        /// <inheritdoc />
+        protected override void Down(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.DropTable(
+                name: "RosterUploads");
+        }
+    }
+}
