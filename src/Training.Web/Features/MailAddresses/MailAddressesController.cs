@@ -1,11 +1,11 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
-using MimeKit;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Languages;
+using Training.Web.Mail;
 
 namespace Training.Web.Features.MailAddresses;
 
@@ -24,7 +24,7 @@ public sealed class MailAddressesController(RecordsContext records, TimeProvider
     {
         ModelState.Clear();
         var typed = FormValues.ReadLine(address);
-        if (typed.Length > 0 && !IsAddress(typed))
+        if (typed.Length > 0 && !MailAddressSyntax.IsOne(typed))
         {
             ModelState.AddModelError("address", text["NotAnAddress"]);
             return await FindAsync(personId, typed, cancellation) is { } page ? this.Mend("Show", page) : NotFound();
@@ -43,11 +43,6 @@ public sealed class MailAddressesController(RecordsContext records, TimeProvider
     }
 
     private IActionResult Back(Guid personId) => this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/programme/people/{personId}/mail-address");
-
-    // One mailbox and nothing around it: no name, no second address.
-    private static bool IsAddress(string typed) =>
-        typed.Length <= Bounds.MailAddress && MailboxAddress.TryParse(typed, out var mailbox) && mailbox.Address == typed
-        && typed.LastIndexOf('@') is var at && at > 0 && typed.IndexOf('.', at) > at + 1;
 
     private async Task<MailAddressPage?> FindAsync(Guid personId, string? typed, CancellationToken cancellation)
     {

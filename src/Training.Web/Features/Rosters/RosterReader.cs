@@ -1,6 +1,7 @@
 using System.Globalization;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Mail;
 
 namespace Training.Web.Features.Rosters;
 
@@ -124,12 +125,10 @@ public sealed class RosterReader
         }
     }
 
-    // Only mail tells whether an address works; this finds what was put into the wrong column.
     private string? ReadMailAddress(CsvLine line)
     {
         if (Cell(line, RosterColumn.MailAddress, Bounds.MailAddress) is not { } typed) return null;
-        var at = typed.LastIndexOf('@');
-        if (at > 0 && at < typed.Length - 1 && !typed.Any(char.IsWhiteSpace)) return typed;
+        if (MailAddressSyntax.IsOne(typed)) return typed;
         Add(line, RosterColumn.MailAddress, RosterProblems.MailAddressUnclear, typed);
         return null;
     }

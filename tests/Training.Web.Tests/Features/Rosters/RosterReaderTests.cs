@@ -55,6 +55,8 @@ public sealed class RosterReaderTests
     [InlineData("badge,name,site\nA-1,Anselm Pike,Rim Line East\na-1 ,Íñigo Peña,Mesa Peña", RosterProblems.BadgeTwice, 3)]
     [InlineData("badge,name,site,language\nA-1,Anselm Pike,Rim Line East,fr", RosterProblems.LanguageUnknown, 2)]
     [InlineData("badge,name,site,mail\nA-1,Anselm Pike,Rim Line East,at home", RosterProblems.MailAddressUnclear, 2)]
+    [InlineData("badge,name,site,mail\nA-1,Anselm Pike,Rim Line East,anselm@home", RosterProblems.MailAddressUnclear, 2)]
+    [InlineData("badge,name,site,mail\nA-1,Anselm Pike,Rim Line East,anselm@@example.org", RosterProblems.MailAddressUnclear, 2)]
     [InlineData("badge,name,site,start date\nA-1,Anselm Pike,Rim Line East,03/01/2026", RosterProblems.DateUnclear, 2)]
     [InlineData("badge,name,site,start date\nA-1,Anselm Pike,Rim Line East,0001-01-01", RosterProblems.DateUnclear, 2)]
     [InlineData("badge,name\nA-1,Anselm Pike", RosterProblems.ColumnsMissing, 1)]
