@@ -9,6 +9,8 @@ public static class Reminders
     /// <summary>How many days after the last day the reminder of the day after may still go out: later it is no news.</summary>
     public const int DaysLate = 30;
 
+    private const int MostClamped = 3;
+
     /// <summary>
     /// The reminder that stands on a day: that of the latest milestone that has come. After days on which nothing was sent the milestones
     /// before it are passed over. Null where none has come, or none is owed: withdrawn, suspended, renewed, or long lapsed.
@@ -31,6 +33,16 @@ public static class Reminders
     /// <exception cref="ArgumentException">As for <see cref="Standings.On"/>.</exception>
     public static IReadOnlyList<Reminder> Ahead(HeldCertification held, IReadOnlyList<Duration> remind, DateOnly after, DateOnly through) =>
         [.. Owed(held, remind, after).Where(reminder => reminder.DueOn > after && reminder.DueOn <= through)];
+
+    /// <summary>
+    /// No milestone of a period that ends after this day has come by <paramref name="day"/>: later periods need not be looked at. Some that
+    /// end before it have none either.
+    /// </summary>
+    /// <param name="remind">All milestones of all schemes that are looked at.</param>
+    /// <param name="day">The day.</param>
+    public static DateOnly LastExpiry(IEnumerable<Duration> remind, DateOnly day) =>
+        // Counting forward and counting back differ where months clamp: from 28 February a month on is 28 March, from 31 March a month back too.
+        remind.Select(before => before.After(day)).Append(day).Max().AddDays(MostClamped);
 
     // Every milestone of the period that counts on the day, by its date; none where the holder is owed nothing on that day.
     private static IEnumerable<Reminder> Owed(HeldCertification held, IReadOnlyList<Duration> remind, DateOnly day)

@@ -74,12 +74,12 @@ public static class MailKeeping
     /// <returns>False where there is no such person.</returns>
     public static async Task<bool> KeepMailAddressAsync(this RecordsContext records, Guid personId, string? address, CancellationToken cancellation)
     {
-        var person = await records.Persons.SingleOrDefaultAsync(row => row.Id == personId, cancellation);
-        if (person is null) return false;
-        person.MailAddress = address;
-        await records.SaveChangesAsync(cancellation);
+        await using var transaction = await records.Database.BeginTransactionAsync(cancellation);
+        var kept = await records.Persons.Where(row => row.Id == personId).ExecuteUpdateAsync(
+            set => set.SetProperty(row => row.MailAddress, address).SetProperty(row => row.Version, row => row.Version + 1), cancellation);
         await records.UnreachableAddresses.Where(row => row.PersonId == personId && row.Address == address).ExecuteDeleteAsync(cancellation);
-        return true;
+        await transaction.CommitAsync(cancellation);
+        return kept == 1;
     }
 
     /// <summary>Puts a mail that was given up back: it is tried from now on as if it were new. False where it is not given up.</summary>

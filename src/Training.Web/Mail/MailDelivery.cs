@@ -56,7 +56,7 @@ public sealed class MailDelivery(
 
     private MimeMessage Message(OutgoingMail mail)
     {
-        var host = options.PublicAddress?.Host ?? "localhost";
+        var host = options.PublicPage("").Host;
         var from = options.Mail.From.Length > 0 ? options.Mail.From : $"training@{host}";
         var text = new TextPart("plain") { Text = mail.Text, ContentTransferEncoding = ContentEncoding.QuotedPrintable };
         text.Headers.Add(HeaderId.ContentLanguage, mail.Language.Tag());

@@ -4,6 +4,7 @@ using System.Net;
 using System.Reflection;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Mail;
 
 namespace Training.Web.Settings;
 
@@ -125,7 +126,7 @@ public static class SettingsReader
             problems.Add(new(SettingsProblems.ProxyInvalid, Place.Of("Training:TrustedProxies"), proxy));
         }
 
-        if (options.Mail.Host.Length > 0 && !MimeKit.MailboxAddress.TryParse(options.Mail.From, out _))
+        if (options.Mail.Host.Length > 0 && !MailAddressSyntax.IsOne(options.Mail.From))
         {
             problems.Add(new(SettingsProblems.MailFromInvalid, Place.Of("Training:Mail:From"), options.Mail.From));
         }

@@ -43,6 +43,11 @@ public sealed class TrainingOptions
     /// <summary>When reminders are made.</summary>
     public RemindersOptions Reminders { get; init; } = new();
 
+    /// <summary>An address that strangers reach, for papers and mails.</summary>
+    /// <param name="path">Below <see cref="PublicAddress"/>, without a slash at its start.</param>
+    /// <exception cref="InvalidOperationException">No public address is set; <c>serve</c> and the demo do not start without one.</exception>
+    public Uri PublicPage(string path) => new(PublicAddress ?? throw new InvalidOperationException("Papers and mails need a public address."), path);
+
     /// <summary>What the records are opened with; without a connection string, a file in the data folder.</summary>
     public Records.DatabaseOptions RecordsDatabase() => new()
     {

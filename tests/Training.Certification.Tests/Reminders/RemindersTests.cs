@@ -80,6 +80,20 @@ public sealed class RemindersTests
             ["P30D 2026-05-01", "P7D 2026-05-24", "after 2026-06-01"],
             Reminders.Ahead(ThroughMay, Remind, On("2026-04-01"), On("2026-06-01")).Select(next => $"{next.Milestone} {next.DueOn:yyyy-MM-dd}"));
 
+    [Fact]
+    public void No_milestone_has_come_of_what_ends_after_the_last_expiry_looked_at() =>
+        Gen.Select(Gen.Int[0, 3000], Gen.Int[0, 400], Gen.Int[1, 13], Gen.Enum<DurationUnit>()).Sample((shift, length, count, unit) =>
+        {
+            var day = On("2024-01-01").AddDays(shift);
+            var before = new Duration(count, unit);
+            var expiresOn = Reminders.LastExpiry([before], day).AddDays(1 + length);
+            return before.Before(expiresOn) > day;
+        });
+
+    [Fact]
+    public void Where_months_clamp_the_last_expiry_still_lies_far_enough_ahead() =>
+        Assert.True(Reminders.LastExpiry([D("P1M")], On("2026-02-28")) >= On("2026-03-31"));
+
     /// <summary>A programme that looks on some days only: whatever the days, nothing goes out twice, late ones are passed over, and the last word is said.</summary>
     [Fact]
     public void Whoever_looks_on_any_days_sends_each_once_and_only_the_latest() =>

@@ -36,6 +36,17 @@ public sealed class CourseReaderTests
         Assert.Equal("<p>What it covers.</p>", scheme.Words[Language.English].ScopeHtml);
     }
 
+    [Theory]
+    [InlineData("window: P60D", "P90D P60D P30D P7D")]                        // docs/course-format.md: left out, it is these four
+    [InlineData("window: P60D\n  remind: [P2M, P10D]", "P2M P10D")]
+    public void A_scheme_says_when_its_holders_are_reminded(string written, string read)
+    {
+        var reading = CourseFixture.ReadWith(("beta/course.yaml", "window: P60D", written)).Reading;
+
+        Assert.Empty(reading.Problems);
+        Assert.Equal(read, string.Join(' ', reading.Courses[1].Scheme.Remind));
+    }
+
     [Fact]
     public void Every_type_of_question_is_read_with_its_key()
     {

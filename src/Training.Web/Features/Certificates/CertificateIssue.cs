@@ -140,7 +140,7 @@ public sealed class CertificateIssue(TrainingOptions options, FontFaces faces, D
         ExpiresOn = period.ExpiresOn,
         Serial = serial.Value,
         Revision = 1.ToString(CultureInfo.InvariantCulture),
-        CheckAddress = new Uri(options.PublicAddress ?? throw new InvalidOperationException("Papers need a public address."), $"verify/{serial}").ToString(),
+        CheckAddress = options.PublicPage($"verify/{serial}").ToString(),
         IsDemonstration = demo.IsOn,
     };
 

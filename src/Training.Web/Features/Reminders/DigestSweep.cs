@@ -25,7 +25,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
         var now = clock.GetUtcNow();
         var zone = TimeZoneInfo.FindSystemTimeZoneById(options.Provider.TimeZone);
         if (options.Reminders.IsQuiet(now, zone)) return;
-        var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, zone).DateTime);
+        var today = DecisionDay.On(now, zone);
         var monday = today.AddDays(-(((int)today.DayOfWeek + 6) % 7));
         await using var records = await factory.CreateDbContextAsync(cancellation);
         var due = await records.Representatives
@@ -34,7 +34,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
             .Select(row => new { row.EmployerId, row.PersonId }).Distinct().ToListAsync(cancellation);
         foreach (var employer in due.GroupBy(row => row.EmployerId, row => row.PersonId))
         {
-            var week = await WeekAsync(records, employer.Key, today, cancellation);
+            var week = await WeekAsync(records, employer.Key, today, now, cancellation);
             if (week.IsEmpty) continue;
             foreach (var personId in employer) await WriteAsync(records, week, personId, monday, now, cancellation);
         }
@@ -43,15 +43,8 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
     private static async Task WriteAsync(
         RecordsContext records, Week week, Guid personId, DateOnly monday, DateTimeOffset now, CancellationToken cancellation)
     {
-        var person = await records.Persons.AsNoTracking().SingleAsync(row => row.Id == personId, cancellation);
-        var isReached = person.MailAddress is { } address
-            && !await records.UnreachableAddresses.AnyAsync(row => row.PersonId == personId && row.Address == address, cancellation);
-        var letter = isReached ? week.Letter(person.Language) : null;
-        var mail = letter is null ? null : new OutgoingMail
-        {
-            Id = Guid.CreateVersion7(), PersonId = personId, Address = person.MailAddress!, Language = person.Language, // not null: reached
-            Subject = letter.Subject, Text = letter.Text, MadeAt = now, NextTryAt = now,
-        };
+        var to = await records.GetRecipientAsync(personId, cancellation);
+        var mail = to.Address is null ? null : week.Letter(to.Language).To(to, now);
         var digest = new DigestRecord
         {
             Id = Guid.CreateVersion7(), EmployerId = week.EmployerId, WeekStartsOn = monday, PersonId = personId, MadeAt = now, MailId = mail?.Id,
@@ -59,7 +52,8 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
         await records.TryKeepAsync(digest, mail, cancellation);
     }
 
-    private async Task<Week> WeekAsync(RecordsContext records, Guid employerId, DateOnly today, CancellationToken cancellation)
+    private async Task<Week> WeekAsync(
+        RecordsContext records, Guid employerId, DateOnly today, DateTimeOffset now, CancellationToken cancellation)
     {
         var name = await records.Employers.Where(employer => employer.Id == employerId).Select(employer => employer.Name).SingleAsync(cancellation);
         var people = (await records.EmployedAsync(records.Persons.Select(person => person.Id), employerId, today, cancellation))
@@ -71,12 +65,13 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
             .Select(one => (one.PersonId, one.SchemeId, ExpiresOn: Standings.ExpiresOn(one, today)!.Value)) // not null: it has a standing
             .OrderBy(one => one.ExpiresOn).ThenBy(one => one.PersonId);
         var ahead = Lapses.By(held, today, today.AddDays(DaysAhead)).Select(lapse => (lapse.PersonId, lapse.SchemeId, lapse.ExpiresOn));
-        var since = clock.GetUtcNow().AddDays(-7);
-        var employed = people.Keys.ToList();
-        var told = await records.Reminders.Where(row => row.MailId == null && row.MadeAt > since)
+        var since = now.AddDays(-7);
+        var told = await records.Reminders
+            .Where(row => row.MailId == null && row.MadeAt > since && records.Employments.Any(employment => employment.PersonId == row.PersonId
+                && employment.EmployerId == employerId && employment.StartsOn <= today && (employment.EndsOn == null || employment.EndsOn >= today)))
             .Select(row => row.PersonId).Distinct().ToListAsync(cancellation);
         return new(
-            employerId, name, today, [.. lapsed], [.. ahead], [.. told.Intersect(employed).Select(id => people[id].Name).OfType<string>().Order(StringComparer.Ordinal)],
+            employerId, name, [.. lapsed], [.. ahead], [.. told.Select(id => people[id].Name).OfType<string>().Order(StringComparer.Ordinal)],
             people, shelf, options);
     }
 
@@ -84,7 +79,6 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
     private sealed record Week(
         Guid EmployerId,
         string Employer,
-        DateOnly Today,
         IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> Lapsed,
         IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> Ahead,
         IReadOnlyList<string> Told,
@@ -96,13 +90,15 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
 
         public Letter Letter(Language language)
         {
-            DigestLine Line((Guid PersonId, string SchemeId, DateOnly ExpiresOn) one) => new(
-                People[one.PersonId].Name, People[one.PersonId].Badge, Shelf.Find(one.SchemeId)?.Scheme.Words[language].Title ?? one.SchemeId,
-                one.ExpiresOn, one.ExpiresOn < Today);
-            var page = new Uri(Options.PublicAddress ?? new Uri("http://localhost"), $"/{language.Tag()}/employers/{EmployerId}");
+            IReadOnlyList<DigestLine> Lines(IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> all) =>
+            [
+                .. all.Take(MostLines).Select(one => new DigestLine(
+                    People[one.PersonId].Name, People[one.PersonId].Badge, Shelf.Find(one.SchemeId)?.Scheme.Words[language].Title ?? one.SchemeId, one.ExpiresOn)),
+            ];
+            var (lapsed, ahead) = (Lines(Lapsed), Lines(Ahead));
             return Reminders.Letter.OfWeek(
-                Employer, [.. Lapsed.Take(MostLines).Select(Line), .. Ahead.Take(MostLines).Select(Line)],
-                Math.Max(0, Lapsed.Count - MostLines) + Math.Max(0, Ahead.Count - MostLines), [.. Told.Take(MostLines)], page, Options.Provider.Name, language);
+                Employer, lapsed, ahead, Lapsed.Count - lapsed.Count + Ahead.Count - ahead.Count, [.. Told.Take(MostLines)],
+                Options.PublicPage($"{language.Tag()}/employers/{EmployerId}"), Options.Provider.Name, language);
         }
     }
 }

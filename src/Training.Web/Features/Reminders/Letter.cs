@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Resources;
 using Training.Certification;
 using Training.Courses;
+using Training.Records;
 using Training.Web.Languages;
 
 namespace Training.Web.Features.Reminders;
@@ -43,28 +44,34 @@ public sealed record Letter(string Subject, string Text)
 
     /// <summary>The weekly summary to a representative of an employer.</summary>
     /// <param name="employer">Its name.</param>
-    /// <param name="lines">One for each certification, in the order that they are to be read in.</param>
+    /// <param name="lapsed">One for each certification that lapsed lately, in the order that they are to be read in.</param>
+    /// <param name="ahead">The same for those that lapse soon.</param>
     /// <param name="more">How many lines were left out.</param>
     /// <param name="told">Names of those who have no address and are to be told by somebody.</param>
     /// <param name="page">Address of the employer's page.</param>
     /// <param name="provider">Who writes.</param>
     /// <param name="language">The representative's.</param>
     public static Letter OfWeek(
-        string employer, IReadOnlyList<DigestLine> lines, int more, IReadOnlyList<string> told, Uri page, string provider, Language language) =>
-        In(language, () =>
-        {
-            var lapsed = lines.Where(line => line.HasLapsed).Select(Line).ToList();
-            var ahead = lines.Where(line => !line.HasLapsed).Select(Line).ToList();
-            return new Letter(
-                Word("SubjectWeek", employer),
-                Paragraphs(
-                    lapsed.Count == 0 ? null : Word("WeekLapsed", string.Join('\n', lapsed)),
-                    ahead.Count == 0 ? null : Word("WeekAhead", string.Join('\n', ahead)),
-                    more == 0 ? null : Word("WeekMore", more),
-                    told.Count == 0 ? null : Word("WeekTold", string.Join('\n', told.Select(name => $"- {name}"))),
-                    Word("WeekPage", page),
-                    Word("SentBy", provider)));
-        });
+        string employer, IReadOnlyList<DigestLine> lapsed, IReadOnlyList<DigestLine> ahead, int more, IReadOnlyList<string> told, Uri page,
+        string provider, Language language) =>
+        In(language, () => new Letter(
+            Word("SubjectWeek", employer),
+            Paragraphs(
+                lapsed.Count == 0 ? null : Word("WeekLapsed", string.Join('\n', lapsed.Select(Line))),
+                ahead.Count == 0 ? null : Word("WeekAhead", string.Join('\n', ahead.Select(Line))),
+                more == 0 ? null : Word("WeekMore", more),
+                told.Count == 0 ? null : Word("WeekTold", string.Join('\n', told.Select(name => $"- {name}"))),
+                Word("WeekPage", page),
+                Word("SentBy", provider))));
+
+    /// <summary>The letter as a mail that waits to be sent.</summary>
+    /// <param name="to">Somebody with an address.</param>
+    /// <param name="now">When it is written, UTC; it may be sent at once.</param>
+    public OutgoingMail To(Recipient to, DateTimeOffset now) => new()
+    {
+        Id = Guid.CreateVersion7(), PersonId = to.PersonId, Language = to.Language, Subject = Subject, Text = Text, MadeAt = now, NextTryAt = now,
+        Address = to.Address ?? throw new ArgumentException("Nobody is written to without an address.", nameof(to)),
+    };
 
     private static string Line(DigestLine line) =>
         Word("WeekLine", line.Name ?? Word("NameErased"), line.Badge ?? Word("NoBadge"), line.Title, Written.Date(line.ExpiresOn));
@@ -98,5 +105,4 @@ public sealed record Letter(string Subject, string Text)
 /// <param name="Badge">Their number with this employer; null where none is kept.</param>
 /// <param name="Title">What the scheme is called.</param>
 /// <param name="ExpiresOn">Its last day.</param>
-/// <param name="HasLapsed">Whether that day is over.</param>
-public sealed record DigestLine(string? Name, string? Badge, string Title, DateOnly ExpiresOn, bool HasLapsed);
+public sealed record DigestLine(string? Name, string? Badge, string Title, DateOnly ExpiresOn);

@@ -19,60 +19,52 @@ public sealed class ReminderSweep(
     {
         var now = clock.GetUtcNow();
         var utcToday = DateOnly.FromDateTime(now.UtcDateTime);
-        var schemes = shelf.Courses.Select(course => course.Scheme).ToDictionary(scheme => scheme.Id, StringComparer.Ordinal);
-        if (schemes.Count == 0) return;
+        // At some site it is already tomorrow, at another still yesterday.
+        DateOnly[] days = [utcToday.AddDays(-1), utcToday, utcToday.AddDays(1)];
+        var (from, through) = (days[0].AddDays(-Certification.Reminders.DaysLate), Certification.Reminders.LastExpiry(shelf.Remind(), days[^1]));
         await using var records = await factory.CreateDbContextAsync(cancellation);
-        // One day more at each end: at some site it is already tomorrow, at another still yesterday.
-        var last = schemes.Values.SelectMany(scheme => scheme.Remind).Max(before => before.After(utcToday)).AddDays(1);
+        var made = await records.MadeRemindersAsync(from, through, cancellation);
         var (mails, told) = (0, 0);
-        await foreach (var held in records.HeldCertificationsEndingAsync(utcToday.AddDays(-Certification.Reminders.DaysLate - 1), last, cancellation))
+        await foreach (var held in records.HeldCertificationsEndingAsync(from, through, cancellation))
         {
-            if (!schemes.TryGetValue(held.SchemeId, out var scheme)) continue;
-            if (await RemindAsync(records, held, scheme, now, cancellation) is not { } made) continue;
-            if (made.MailId is null) told++;
+            if (shelf.Find(held.SchemeId)?.Scheme is not { } scheme) continue;
+            // Most have been reminded of their milestone, or have none: told apart without asking the records about each.
+            var isPossible = days.Select(day => Certification.Reminders.On(held, scheme.Remind, day)).OfType<Reminder>().Any(due => !made.Contains(KeyOf(due)));
+            if (!isPossible || await RemindAsync(records, held, scheme, made, now, cancellation) is not { } reminder) continue;
+            if (reminder.MailId is null) told++;
             else mails++;
         }
 
         if (mails + told > 0) Log.Reminded(logger, mails, told);
     }
 
-    // Null where nothing stands, it is quiet there, or it was made before.
+    // Null where nothing stands at the holder's site, it is quiet there, or it was made before.
     private async Task<ReminderRecord?> RemindAsync(
-        RecordsContext records, HeldCertification held, Scheme scheme, DateTimeOffset now, CancellationToken cancellation)
+        RecordsContext records, HeldCertification held, Scheme scheme, IReadOnlySet<ReminderKey> made, DateTimeOffset now, CancellationToken cancellation)
     {
         var site = await records.FindSiteAsync(held.PersonId, DateOnly.FromDateTime(now.UtcDateTime), cancellation);
         var zone = TimeZoneInfo.FindSystemTimeZoneById(site?.Zone ?? options.Provider.TimeZone);
-        var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, zone).DateTime);
-        if (Certification.Reminders.On(held, scheme.Remind, today) is not { } due || options.Reminders.IsQuiet(now, zone)) return null;
-        var milestone = due.Milestone.ToString();
-        if (await records.Reminders.AnyAsync(
-            row => row.PersonId == held.PersonId && row.SchemeId == scheme.Id && row.PeriodNumber == due.PeriodNumber && row.Milestone == milestone,
-            cancellation)) return null;
+        var today = DecisionDay.On(now, zone);
+        if (options.Reminders.IsQuiet(now, zone) || Certification.Reminders.On(held, scheme.Remind, today) is not { } due || made.Contains(KeyOf(due))) return null;
 
-        var mail = await MailAsync(records, due, held.Periods[due.PeriodNumber - 1], scheme, today, now, cancellation);
+        var to = await records.GetRecipientAsync(due.PersonId, cancellation);
+        var mail = to.Address is null ? null : (await LetterAsync(records, due, held, scheme, to.Language, today, cancellation)).To(to, now);
         var reminder = new ReminderRecord
         {
-            Id = Guid.CreateVersion7(), PersonId = due.PersonId, SchemeId = due.SchemeId, PeriodNumber = due.PeriodNumber, Milestone = milestone,
+            Id = Guid.CreateVersion7(), PersonId = due.PersonId, SchemeId = due.SchemeId, PeriodNumber = due.PeriodNumber, Milestone = due.Milestone.ToString(),
             DueOn = due.DueOn, ExpiresOn = due.ExpiresOn, MadeAt = now, MailId = mail?.Id, SiteId = site?.Id,
         };
         return await records.TryKeepAsync(reminder, mail, cancellation) ? reminder : null;
     }
 
-    // Null where the holder has no address that mail reaches.
-    private async Task<OutgoingMail?> MailAsync(
-        RecordsContext records, Reminder due, Period period, Scheme scheme, DateOnly today, DateTimeOffset now, CancellationToken cancellation)
+    private async Task<Letter> LetterAsync(
+        RecordsContext records, Reminder due, HeldCertification held, Scheme scheme, Language language, DateOnly today, CancellationToken cancellation)
     {
-        var person = await records.Persons.AsNoTracking().SingleAsync(row => row.Id == due.PersonId, cancellation);
-        if (person.MailAddress is not { } address
-            || await records.UnreachableAddresses.AnyAsync(row => row.PersonId == person.Id && row.Address == address, cancellation)) return null;
-        var names = await records.NamesOfAsync([person.Id], today, cancellation);
-        var letter = Letter.Of(
-            due, period, names.GetValueOrDefault(person.Id), scheme.Words[person.Language].Title, today,
-            new Uri(options.PublicAddress ?? new Uri("http://localhost"), $"/{person.Language.Tag()}/my"), options.Provider.Name, person.Language);
-        return new OutgoingMail
-        {
-            Id = Guid.CreateVersion7(), PersonId = person.Id, Address = address, Language = person.Language, Subject = letter.Subject,
-            Text = letter.Text, MadeAt = now, NextTryAt = now,
-        };
+        var names = await records.NamesOfAsync([due.PersonId], today, cancellation);
+        return Letter.Of(
+            due, held.Periods[due.PeriodNumber - 1], names.GetValueOrDefault(due.PersonId), scheme.Words[language].Title, today,
+            options.PublicPage($"{language.Tag()}/my"), options.Provider.Name, language);
     }
+
+    private static ReminderKey KeyOf(Reminder due) => new(due.PersonId, due.SchemeId, due.PeriodNumber, due.Milestone.ToString());
 }

@@ -19,7 +19,8 @@ public sealed class RemindersController(RecordsContext records, CourseShelf shel
     [HttpGet("/{language:language}/programme/reminders")]
     public async Task<IActionResult> Show(CancellationToken cancellation)
     {
-        var today = HttpContext.Visitor().Today;
+        var visitor = HttpContext.Visitor();
+        var today = visitor.Today;
         var ahead = await AheadAsync(today, cancellation);
         var made = await (from reminder in records.Reminders.AsNoTracking()
                           join mail in records.OutgoingMails.AsNoTracking() on reminder.MailId equals mail.Id into mails
@@ -36,7 +37,7 @@ public sealed class RemindersController(RecordsContext records, CourseShelf shel
         var people = shown.Select(next => next.PersonId).Concat(made.Select(row => row.reminder.PersonId))
             .Concat(givenUp.Select(mail => mail.PersonId)).Concat(unreachable.Select(row => row.PersonId));
         return View(new RemindersPage(
-            today, shown, ahead.Count, made.ConvertAll(row => (row.reminder, (OutgoingMail?)row.mail)), givenUp, unreachable,
+            TimeZoneInfo.FindSystemTimeZoneById(visitor.Zone), shown, ahead.Count, made.ConvertAll(row => (row.reminder, (OutgoingMail?)row.mail)), givenUp, unreachable,
             await records.NamesOfAsync(people, today, cancellation), shelf.Courses.Titles(HttpContext.PageLanguageOf())));
     }
 
@@ -51,13 +52,11 @@ public sealed class RemindersController(RecordsContext records, CourseShelf shel
 
     private async Task<List<Reminder>> AheadAsync(DateOnly today, CancellationToken cancellation)
     {
-        var schemes = shelf.Courses.Select(course => course.Scheme).ToDictionary(scheme => scheme.Id, StringComparer.Ordinal);
         var through = today.AddDays(RemindersPage.DaysAhead);
-        var last = schemes.Values.SelectMany(scheme => scheme.Remind).Select(before => before.After(through)).Append(through).Max();
         var ahead = new List<Reminder>();
-        await foreach (var held in records.HeldCertificationsEndingAsync(today.AddDays(-1), last, cancellation))
+        await foreach (var held in records.HeldCertificationsEndingAsync(today.AddDays(-1), Certification.Reminders.LastExpiry(shelf.Remind(), through), cancellation))
         {
-            if (schemes.TryGetValue(held.SchemeId, out var scheme)) ahead.AddRange(Certification.Reminders.Ahead(held, scheme.Remind, today, through));
+            if (shelf.Find(held.SchemeId)?.Scheme is { } scheme) ahead.AddRange(Certification.Reminders.Ahead(held, scheme.Remind, today, through));
         }
 
         return [.. ahead.OrderBy(next => next.DueOn).ThenBy(next => next.PersonId)];

@@ -4,7 +4,7 @@ using Training.Records;
 namespace Training.Web.Features.Reminders;
 
 /// <summary>What goes out, what went, and what did not.</summary>
-/// <param name="Today">In the provider's zone.</param>
+/// <param name="Zone">Whose days the instants are told in.</param>
 /// <param name="Ahead">What falls due in the next 14 days as things stand, at most 200.</param>
 /// <param name="AheadCount">How many there are in all.</param>
 /// <param name="Made">The last 50 that were made, newest first, each with its mail, or null where it went onto a crew's list.</param>
@@ -13,7 +13,7 @@ namespace Training.Web.Features.Reminders;
 /// <param name="Names">Of everybody named here.</param>
 /// <param name="Titles">Of the schemes.</param>
 public sealed record RemindersPage(
-    DateOnly Today,
+    TimeZoneInfo Zone,
     IReadOnlyList<Reminder> Ahead,
     int AheadCount,
     IReadOnlyList<(ReminderRecord Reminder, OutgoingMail? Mail)> Made,

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Features.Shared;
 using Training.Web.Mail;
 
 namespace Training.Web.Features.Rosters;

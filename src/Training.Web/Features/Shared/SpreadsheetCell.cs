@@ -1,4 +1,4 @@
-namespace Training.Web.Features.Rosters;
+namespace Training.Web.Features.Shared;
 
 /// <summary>
 /// Keeps cells that begin like a formula from being computed: they are written with an apostrophe before them, and read without it.
