@@ -71,7 +71,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
                 && employment.EmployerId == employerId && employment.StartsOn <= today && (employment.EndsOn == null || employment.EndsOn >= today)))
             .Select(row => row.PersonId).Distinct().ToListAsync(cancellation);
         return new(
-            employerId, name, [.. lapsed], [.. ahead], [.. told.Select(id => people[id].Name).OfType<string>().Order(StringComparer.Ordinal)],
+            employerId, name, [.. lapsed], [.. ahead], [.. told.Select(id => people.GetValueOrDefault(id)?.Name).OfType<string>().Order(StringComparer.Ordinal)],
             people, shelf, options);
     }
 
@@ -82,6 +82,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
         IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> Lapsed,
         IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> Ahead,
         IReadOnlyList<string> Told,
+        // Not everybody of the largest employers: one query reads so many and no more.
         IReadOnlyDictionary<Guid, EmployedPerson> People,
         CourseShelf Shelf,
         TrainingOptions Options)
@@ -93,7 +94,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
             IReadOnlyList<DigestLine> Lines(IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> all) =>
             [
                 .. all.Take(MostLines).Select(one => new DigestLine(
-                    People[one.PersonId].Name, People[one.PersonId].Badge, Shelf.Find(one.SchemeId)?.Scheme.Words[language].Title ?? one.SchemeId, one.ExpiresOn)),
+                    People.GetValueOrDefault(one.PersonId)?.Name, People.GetValueOrDefault(one.PersonId)?.Badge, Shelf.Find(one.SchemeId)?.Scheme.Words[language].Title ?? one.SchemeId, one.ExpiresOn)),
             ];
             var (lapsed, ahead) = (Lines(Lapsed), Lines(Ahead));
             return Reminders.Letter.OfWeek(
