@@ -3,7 +3,12 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Training.Records.Tests;
 
+/// <summary>Times are taken while no other test of this project runs.</summary>
+[CollectionDefinition(DisableParallelization = true)]
+public sealed class Timed;
+
 /// <summary>A large employer's roster on the embedded engine.</summary>
+[Collection(typeof(Timed))]
 public sealed class RosterSpeedTests(SqliteDatabase database) : IClassFixture<SqliteDatabase>
 {
     private const int Rows = 50_000;
