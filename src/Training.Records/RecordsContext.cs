@@ -140,6 +140,24 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Weekly summaries that were made.</summary>
     public DbSet<DigestRecord> Digests => Set<DigestRecord>();
 
+    /// <summary>What the provider is called, the newest row last.</summary>
+    public DbSet<ProviderDetails> ProviderDetails => Set<ProviderDetails>();
+
+    /// <summary>Public addresses that a lead confirmed.</summary>
+    public DbSet<AddressConfirmation> AddressConfirmations => Set<AddressConfirmation>();
+
+    /// <summary>Codes that make the first lead.</summary>
+    public DbSet<FirstLeadCode> FirstLeadCodes => Set<FirstLeadCode>();
+
+    /// <summary>Which courses are used, the newest row last.</summary>
+    public DbSet<CourseChoice> CourseChoices => Set<CourseChoice>();
+
+    /// <summary>Reviews of questions.</summary>
+    public DbSet<QuestionReview> QuestionReviews => Set<QuestionReview>();
+
+    /// <summary>Whom to call from a site, the newest row last.</summary>
+    public DbSet<EmergencyNumbers> EmergencyNumbers => Set<EmergencyNumbers>();
+
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {

@@ -15,6 +15,9 @@ internal static partial class Log
     [LoggerMessage(4, LogLevel.Error, "The records cannot be reached; courses are neither restored from them nor kept in them")]
     public static partial void RecordsUnreachable(ILogger logger, Exception exception);
 
+    [LoggerMessage(7, LogLevel.Error, "The records cannot be reached; the name of the provider and the choice of courses stay as they were read before")]
+    public static partial void ChoicesUnreadable(ILogger logger, Exception exception);
+
     [LoggerMessage(6, LogLevel.Error, "A look at the courses folder failed; what was read before keeps serving")]
     public static partial void LookFailed(ILogger logger, Exception exception);
 

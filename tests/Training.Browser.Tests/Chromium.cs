@@ -88,15 +88,21 @@ public sealed class Chromium : IAsyncLifetime
     /// <summary>A window of its own, signed in where a role is given.</summary>
     internal async Task<IPage> OpenAsync(int width, ColorScheme colours = ColorScheme.Light, int height = 844, Role? role = null)
     {
+        var page = await OpenAsync(role is null ? Site : Demo.Site, width, colours, height);
+        if (role is { } signedIn) await SignInAsync(page, ServedDemo.Actors[signedIn]);
+        return page;
+    }
+
+    /// <summary>A window on another site.</summary>
+    internal async Task<IPage> OpenAsync(RunningSite site, int width, ColorScheme colours = ColorScheme.Light, int height = 844)
+    {
         var context = await browser!.NewContextAsync(new() // not null: InitializeAsync ran
         {
-            BaseURL = (role is null ? Site : Demo.Site).Client.BaseAddress!.ToString(),
+            BaseURL = site.Client.BaseAddress!.ToString(),
             ViewportSize = new() { Width = width, Height = height },
             ColorScheme = colours,
         });
-        var page = await context.NewPageAsync();
-        if (role is { } signedIn) await SignInAsync(page, ServedDemo.Actors[signedIn]);
-        return page;
+        return await context.NewPageAsync();
     }
 
     private static async Task SignInAsync(IPage page, string name)

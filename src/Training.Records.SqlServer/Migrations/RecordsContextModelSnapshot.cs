@@ -97,6 +97,26 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("AccountSessions", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.AddressConfirmation", b =>
+                {
+                    b.Property<string>("Address")
+                        .HasMaxLength(400)
+                        .HasColumnType("nvarchar(400)");
+
+                    b.Property<DateTime>("ConfirmedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("Address");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("AddressConfirmations", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.AnswerRecord", b =>
                 {
                     b.Property<Guid>("SittingId")
@@ -290,6 +310,31 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasIndex("InstructorId");
 
                     b.ToTable("ClassTeachings");
+                });
+
+            modelBuilder.Entity("Training.Records.CourseChoice", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("CourseIds")
+                        .IsRequired()
+                        .HasColumnType("nvarchar(max)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime>("SinceAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("SinceAt");
+
+                    b.ToTable("CourseChoices", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.CourseInForce", b =>
@@ -577,6 +622,53 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("DrawnQuestions", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.EmergencyNumbers", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateOnly>("CheckedOn")
+                        .HasColumnType("date");
+
+                    b.Property<string>("EmergencyServices")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("nvarchar(60)");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("OnSite")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("nvarchar(200)");
+
+                    b.Property<string>("PoisonControl")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("nvarchar(60)");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("WithoutSignal")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("nvarchar(500)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("SiteId", "KeptAt");
+
+                    b.ToTable("EmergencyNumbers", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.Employer", b =>
                 {
                     b.Property<Guid>("Id")
@@ -632,6 +724,36 @@ namespace Training.Records.SqlServer.Migrations
                         {
                             t.HasCheckConstraint("CK_Employment_Dates", "\"EndsOn\" IS NULL OR \"EndsOn\" >= \"StartsOn\"");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.FirstLeadCode", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("CodeHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<DateTime>("EndsAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<DateTime?>("SpentAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CodeHash")
+                        .IsUnique();
+
+                    b.ToTable("FirstLeadCodes", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.LiveConditionsRecord", b =>
@@ -929,6 +1051,47 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("ProtectionKeys", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.ProviderDetails", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("nvarchar(300)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("nvarchar(120)");
+
+                    b.Property<string>("Region")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<DateTime>("SinceAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("SinceAt");
+
+                    b.ToTable("ProviderDetails", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.QuestionResultRecord", b =>
                 {
                     b.Property<Guid>("ResultId")
@@ -957,6 +1120,45 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasIndex("QuestionId", "QuestionVersion");
 
                     b.ToTable("QuestionResults", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.QuestionReview", b =>
+                {
+                    b.Property<Guid>("FormId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("CourseId")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("QuestionId")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("Outcome")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<string>("QuestionVersion")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<DateTime>("ReviewedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("ReviewerId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("FormId", "CourseId", "QuestionId");
+
+                    b.HasIndex("ReviewerId");
+
+                    b.HasIndex("CourseId", "ReviewedAt");
+
+                    b.ToTable("QuestionReviews", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ReinstatementRecord", b =>
@@ -2077,6 +2279,15 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.AddressConfirmation", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.AnswerRecord", b =>
                 {
                     b.HasOne("Training.Records.SittingRecord", null)
@@ -2166,6 +2377,15 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CourseChoice", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2292,6 +2512,21 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.EmergencyNumbers", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.Employment", b =>
                 {
                     b.HasOne("Training.Records.Employer", null)
@@ -2391,11 +2626,29 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ProviderDetails", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.QuestionResultRecord", b =>
                 {
                     b.HasOne("Training.Records.SittingResultRecord", null)
                         .WithMany("Questions")
                         .HasForeignKey("ResultId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.QuestionReview", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ReviewerId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

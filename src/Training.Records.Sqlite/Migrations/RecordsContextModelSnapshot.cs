@@ -92,6 +92,26 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("AccountSessions", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.AddressConfirmation", b =>
+                {
+                    b.Property<string>("Address")
+                        .HasMaxLength(400)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ConfirmedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Address");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("AddressConfirmations", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.AnswerRecord", b =>
                 {
                     b.Property<Guid>("SittingId")
@@ -285,6 +305,31 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("InstructorId");
 
                     b.ToTable("ClassTeachings");
+                });
+
+            modelBuilder.Entity("Training.Records.CourseChoice", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseIds")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SinceAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("SinceAt");
+
+                    b.ToTable("CourseChoices", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.CourseInForce", b =>
@@ -572,6 +617,53 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("DrawnQuestions", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.EmergencyNumbers", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("CheckedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("EmergencyServices")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OnSite")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PoisonControl")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("WithoutSignal")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("SiteId", "KeptAt");
+
+                    b.ToTable("EmergencyNumbers", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.Employer", b =>
                 {
                     b.Property<Guid>("Id")
@@ -627,6 +719,36 @@ namespace Training.Records.Sqlite.Migrations
                         {
                             t.HasCheckConstraint("CK_Employment_Dates", "\"EndsOn\" IS NULL OR \"EndsOn\" >= \"StartsOn\"");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.FirstLeadCode", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CodeHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("EndsAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("SpentAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CodeHash")
+                        .IsUnique();
+
+                    b.ToTable("FirstLeadCodes", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.LiveConditionsRecord", b =>
@@ -924,6 +1046,47 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("ProtectionKeys", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.ProviderDetails", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(120)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Region")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SinceAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("SinceAt");
+
+                    b.ToTable("ProviderDetails", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.QuestionResultRecord", b =>
                 {
                     b.Property<Guid>("ResultId")
@@ -952,6 +1115,45 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("QuestionId", "QuestionVersion");
 
                     b.ToTable("QuestionResults", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.QuestionReview", b =>
+                {
+                    b.Property<Guid>("FormId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("QuestionId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Outcome")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("QuestionVersion")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ReviewedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ReviewerId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("FormId", "CourseId", "QuestionId");
+
+                    b.HasIndex("ReviewerId");
+
+                    b.HasIndex("CourseId", "ReviewedAt");
+
+                    b.ToTable("QuestionReviews", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ReinstatementRecord", b =>
@@ -2072,6 +2274,15 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.AddressConfirmation", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.AnswerRecord", b =>
                 {
                     b.HasOne("Training.Records.SittingRecord", null)
@@ -2161,6 +2372,15 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CourseChoice", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2287,6 +2507,21 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.EmergencyNumbers", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.Employment", b =>
                 {
                     b.HasOne("Training.Records.Employer", null)
@@ -2386,11 +2621,29 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ProviderDetails", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.QuestionResultRecord", b =>
                 {
                     b.HasOne("Training.Records.SittingResultRecord", null)
                         .WithMany("Questions")
                         .HasForeignKey("ResultId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.QuestionReview", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ReviewerId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -35,6 +35,19 @@ public static class PeopleKeeping
     public static Task<Kept> KeepAsync(this RecordsContext records, Representative row, CancellationToken cancellation) =>
         records.KeepDatedAsync(row, other => other.EmployerId == row.EmployerId, cancellation);
 
+    /// <summary>Ends a row of a person that lasts: <paramref name="endsOn"/> is its last day, or its first where it begins later. False where there is none.</summary>
+    public static async Task<bool> EndAsync<T>(this RecordsContext records, Guid personId, Guid rowId, DateOnly endsOn, CancellationToken cancellation)
+        where T : DatedRow
+    {
+        var row = await records.Set<T>().SingleOrDefaultAsync(row => row.Id == rowId && row.PersonId == personId && row.EndsOn == null, cancellation);
+        if (row is null) return false;
+        row.EndsOn = row.StartsOn > endsOn ? row.StartsOn : endsOn;
+        // Lost only to another that ended it: what was asked for is so then.
+        await records.TrySaveAsync(cancellation);
+        records.Entry(row).State = EntityState.Detached;
+        return true;
+    }
+
     private static async Task<Kept> KeepDatedAsync<T>(
         this RecordsContext records, T row, Expression<Func<T, bool>> beside, CancellationToken cancellation)
         where T : DatedRow

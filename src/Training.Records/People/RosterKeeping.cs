@@ -8,10 +8,14 @@ namespace Training.Records;
 /// <param name="Name">As they write it; at most 200 characters.</param>
 /// <param name="Language">To write to them in.</param>
 /// <param name="StartsOn">First day of everything here.</param>
-/// <param name="EmployerId">For whom they work.</param>
-/// <param name="Badge">Their number there.</param>
+/// <param name="Work">Where they work; null for the provider's own people.</param>
+public sealed record NewPerson(Guid Id, string Name, Language Language, DateOnly StartsOn, Workplace? Work);
+
+/// <summary>A place of work.</summary>
+/// <param name="EmployerId">For whom.</param>
+/// <param name="Badge">The person's number there.</param>
 /// <param name="SiteId">Where; a site of that employer.</param>
-public sealed record NewPerson(Guid Id, string Name, Language Language, DateOnly StartsOn, Guid EmployerId, string Badge, Guid SiteId);
+public sealed record Workplace(Guid EmployerId, string Badge, Guid SiteId);
 
 /// <summary>Where somebody works from a day on.</summary>
 /// <param name="PersonId">Who.</param>
@@ -43,7 +47,7 @@ public static class RosterKeeping
         return isSame ? new Kept.AlreadyStored(site.Id) : Refuse("site", RecordsProblems.NameTaken, site.Name);
     }
 
-    /// <summary>Keeps a person with name, employment, badge and site: all of it or nothing. The same again is answered with what is stored.</summary>
+    /// <summary>Keeps a person with name and, where they have one, employment, badge and site: all of it or nothing. The same again is answered with what is stored.</summary>
     public static async Task<Kept> RegisterAsync(this RecordsContext records, NewPerson person, CancellationToken cancellation)
     {
         if (await records.Persons.AnyAsync(other => other.Id == person.Id, cancellation)) return await records.RepeatAsync(person, cancellation);
@@ -58,8 +62,8 @@ public static class RosterKeeping
             return await records.RepeatAsync(person, cancellation);
         }
 
-        var work = new NewWork(person.Id, person.StartsOn, person.EmployerId, person.Badge, person.SiteId);
-        if (await records.KeepRowsAsync(work, cancellation) is { } refused) return refused;
+        if (person.Work is { } place
+            && await records.KeepRowsAsync(new(person.Id, person.StartsOn, place.EmployerId, place.Badge, place.SiteId), cancellation) is { } refused) return refused;
         await transaction.CommitAsync(cancellation);
         return new Kept.Stored(person.Id);
     }
@@ -128,8 +132,8 @@ public static class RosterKeeping
     private static async Task<Kept> RepeatAsync(this RecordsContext records, NewPerson person, CancellationToken cancellation)
     {
         var isSame = await records.PersonNames.AnyAsync(name => name.PersonId == person.Id && name.Text == person.Name, cancellation)
-            && await records.Employments.AnyAsync(
-                row => row.PersonId == person.Id && row.EmployerId == person.EmployerId && row.StartsOn == person.StartsOn, cancellation);
+            && (person.Work is not { } work || await records.Employments.AnyAsync(
+                row => row.PersonId == person.Id && row.EmployerId == work.EmployerId && row.StartsOn == person.StartsOn, cancellation));
         return isSame ? new Kept.AlreadyStored(person.Id) : Refuse("person", RecordsProblems.OtherContent, person.Id.ToString());
     }
 

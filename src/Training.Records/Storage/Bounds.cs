@@ -33,6 +33,15 @@ public static class Bounds
     /// <summary>The text of a mail: a weekly summary of a few hundred people.</summary>
     public const int MailText = 60_000;
 
+    /// <summary>The name of the provider, as long as its papers have room for.</summary>
+    public const int ProviderName = 120;
+
+    /// <summary>Its postal address on one line.</summary>
+    public const int ProviderAddress = 300;
+
+    /// <summary>The public address of this server; short enough for an index key on every engine.</summary>
+    public const int PublicAddress = 400;
+
     /// <summary>A milestone as it is stored.</summary>
     public const int Milestone = 10;
 

@@ -5,6 +5,7 @@ using Microsoft.EntityFrameworkCore;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Features.Certificates;
+using Training.Web.Features.FirstLead;
 using Training.Web.Features.Reminders;
 using Training.Web.Problems;
 using Training.Web.Settings;
@@ -53,6 +54,7 @@ public static class ServeCommand
             Directory.CreateDirectory(options.DataFolder);
             await using var records = await app.Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
             await records.Database.MigrateAsync();
+            await FirstLeadInvitation.PrintAsync(records, options, app.Services.GetRequiredService<TimeProvider>(), Console.Out, CancellationToken.None);
         }
         catch (Exception e) when (e is DbException or IOException or UnauthorizedAccessException)
         {

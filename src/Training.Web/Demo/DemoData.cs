@@ -29,6 +29,8 @@ internal sealed class DemoData
 
     public required IReadOnlyList<DemoAttendance> Attendance { get; init; }
 
+    public required IReadOnlyList<DemoReview> Reviews { get; init; }
+
     public required IReadOnlyList<DemoSitting> Sittings { get; init; }
 
     public required IReadOnlyList<DemoScoresheet> Scoresheets { get; init; }
@@ -54,6 +56,7 @@ internal sealed class DemoData
         Employments = Rows<DemoEmployment>(folder, "employments.csv"),
         Classes = Rows<DemoClass>(folder, "classes.csv"),
         Attendance = Rows<DemoAttendance>(folder, "attendance.csv"),
+        Reviews = Rows<DemoReview>(folder, "reviews.csv"),
         Sittings = Rows<DemoSitting>(folder, "sittings.csv"),
         Scoresheets = Rows<DemoScoresheet>(folder, "scoresheets.csv"),
         Decisions = Rows<DemoDecision>(folder, "decisions.csv"),
@@ -83,12 +86,29 @@ internal sealed class DemoProvider
 
     public required string Region { get; init; }
 
+    public required List<string> Courses { get; init; }
+
     public required string Password { get; init; }
 }
 
 internal sealed record DemoEmployer(string Employer, string Name, string Kind);
 
-internal sealed record DemoSite(string Site, string Employer, string Name, string Zone, string Region);
+internal sealed record DemoSite(
+    string Site,
+    string Employer,
+    string Name,
+    string Zone,
+    string Region,
+    string EmergencyServices,
+    string PoisonControl,
+    string OnSite,
+    string WithoutSignal,
+    int CheckedDaysAgo);
+
+/// <param name="Course">All of its questions, as they read when the demo is made.</param>
+/// <param name="Person">The lead who accepted them.</param>
+/// <param name="DaysAgo">When.</param>
+internal sealed record DemoReview(string Course, string Person, int DaysAgo);
 
 internal sealed record DemoPerson(string Person, string GivenName, string FamilyName, string Language)
 {

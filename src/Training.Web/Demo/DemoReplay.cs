@@ -7,6 +7,7 @@ using Training.Web.Features.Certificates;
 using Training.Web.Features.Decisions;
 using Training.Web.Features.Scoresheets;
 using Training.Web.Features.Sittings;
+using Training.Web.Settings;
 
 namespace Training.Web.Demo;
 
@@ -14,8 +15,9 @@ namespace Training.Web.Demo;
 /// <param name="data">What happened.</param>
 /// <param name="courses">The shipped courses by id.</param>
 /// <param name="papers">Issues the papers.</param>
+/// <param name="options">Of the demo.</param>
 /// <param name="today">The day that the data counts back from.</param>
-internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Course> courses, CertificateIssue papers, DateOnly today)
+internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Course> courses, CertificateIssue papers, TrainingOptions options, DateOnly today)
 {
     // Late enough in the UTC day to be the same calendar day on every invented site, and after the day's sittings and sheets.
     private const int DecisionHourUtc = 22;
@@ -32,6 +34,7 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
         await KeepPeopleAsync(records, cancellation);
         await KeepDatedRowsAsync(records, cancellation);
         await KeepAccountsAsync(records, cancellation);
+        await new DemoFirstDay(data, courses, options, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
         foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);
     }
 
@@ -148,7 +151,7 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
     {
         var course = courses[row.Course];
         var startedAt = At(row.DaysAgo, row.HourUtc);
-        var draw = QuizDraw.From(course, row.Seed);
+        var draw = QuizDraw.From(await records.AskedAsync(course, cancellation), row.Seed);
         var answers = AnswerModel.Answer(course, draw, row, startedAt);
         var sitting = new Sitting(NewId(row.Sitting), ids[row.Person], draw, startedAt, answers.Max(answer => answer.SavedAt).AddMinutes(1), answers);
         var problems = new List<Problem>();

@@ -1,7 +1,7 @@
 using Training.Courses;
 using Training.Records;
 using Training.Web.Languages;
-using Training.Web.Settings;
+using Training.Web.Provider;
 
 namespace Training.Web.Doors;
 
@@ -48,7 +48,7 @@ public static class DoorKeeper
         if (context.User.FindSessionId() is not { } sessionId) return;
         var services = context.RequestServices;
         var now = services.GetRequiredService<TimeProvider>().GetUtcNow();
-        var zone = services.GetRequiredService<TrainingOptions>().Provider.TimeZone;
+        var zone = services.GetRequiredService<OurProvider>().Zone;
         context.Items[typeof(Visitor)] = await services.GetRequiredService<RecordsContext>()
             .FindVisitorAsync(sessionId, zone, now, context.RequestAborted);
     }

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Training.Records;
 
@@ -9,14 +7,6 @@ namespace Training.Web.Doors;
 /// <remarks>Rule: docs/security.md, "One-time codes".</remarks>
 public static class SignInCodes
 {
-    /// <summary>How long a code works.</summary>
-    public static readonly TimeSpan Lasts = TimeSpan.FromDays(7);
-
-    // No vowels, so that no word appears, and nothing that is misread: 28 signs, 16 of them make 76 random bits.
-    private const string Signs = "23456789BCDFGHJKMNPQRSTVWXYZ";
-
-    private const int Length = 16;
-
     /// <summary>Makes a code for an account; earlier codes of it stop working.</summary>
     /// <returns>The code, to be shown once; the records keep only its hash.</returns>
     public static async Task<string> MakeCodeAsync(
@@ -24,28 +14,23 @@ public static class SignInCodes
     {
         await records.SignInCodes.Where(code => code.AccountId == accountId && code.SpentAt == null)
             .ExecuteUpdateAsync(set => set.SetProperty(code => code.SpentAt, now), cancellation);
-        var code = RandomNumberGenerator.GetString(Signs, Length);
+        var code = OneTimeCode.Draw();
         records.Add(new SignInCode
         {
-            Id = Guid.CreateVersion7(), AccountId = accountId, CodeHash = HashOf(code), MadeById = madeById, MadeAt = now, EndsAt = now + Lasts,
+            Id = Guid.CreateVersion7(), AccountId = accountId, CodeHash = OneTimeCode.HashOf(code), MadeById = madeById, MadeAt = now,
+            EndsAt = now + OneTimeCode.Lasts,
         });
         await records.SaveChangesAsync(cancellation);
-        return string.Join('-', code.Chunk(4).Select(group => new string(group)));
+        return code;
     }
 
     /// <summary>Uses a code up, once: of two at the same moment one gets it.</summary>
     public static async Task<bool> SpendCodeAsync(
         this RecordsContext records, Guid accountId, string typed, DateTimeOffset now, CancellationToken cancellation)
     {
-        var hash = HashOf(typed);
+        var hash = OneTimeCode.HashOf(typed);
         return await records.SignInCodes
             .Where(code => code.AccountId == accountId && code.CodeHash == hash && code.SpentAt == null && code.EndsAt > now)
             .ExecuteUpdateAsync(set => set.SetProperty(code => code.SpentAt, now), cancellation) == 1;
-    }
-
-    private static string HashOf(string typed)
-    {
-        var signs = string.Concat(typed.Where(char.IsAsciiLetterOrDigit)).ToUpperInvariant();
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.ASCII.GetBytes(signs)));
     }
 }

@@ -3,13 +3,14 @@ using Microsoft.EntityFrameworkCore;
 using MimeKit;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Provider;
 using Training.Web.Settings;
 
 namespace Training.Web.Mail;
 
 /// <summary>Sends the mails that wait. Any number of servers may do so at once.</summary>
 public sealed class MailDelivery(
-    IDbContextFactory<RecordsContext> factory, IMailSender sender, TrainingOptions options, TimeProvider clock, ILogger<MailDelivery> logger)
+    IDbContextFactory<RecordsContext> factory, IMailSender sender, TrainingOptions options, OurProvider provider, TimeProvider clock, ILogger<MailDelivery> logger)
 {
     /// <summary>Most mails of one run; the next run takes up where this one ends.</summary>
     private const int Most = 500;
@@ -68,7 +69,7 @@ public sealed class MailDelivery(
             Date = mail.MadeAt,
             Body = text,
         };
-        message.From.Add(new MailboxAddress(options.Provider.Name, from));
+        message.From.Add(new MailboxAddress(provider.Name, from));
         message.To.Add(MailboxAddress.Parse(mail.Address));
         // RFC 3834: a holiday notice or another machine must not answer it.
         message.Headers.Add("Auto-Submitted", "auto-generated");

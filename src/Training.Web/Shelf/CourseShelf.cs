@@ -6,20 +6,33 @@ namespace Training.Web.Shelf;
 public sealed class CourseShelf
 {
     private readonly Lock changing = new();
+    private volatile HashSet<string>? chosen;
     private volatile IReadOnlyDictionary<string, Course> courses = new Dictionary<string, Course>(StringComparer.Ordinal);
 
     /// <summary>All courses, certificates of training first.</summary>
     public IReadOnlyList<Course> Courses =>
         [.. courses.Values.OrderBy(c => c.Scheme.Kind).ThenBy(c => c.Id, StringComparer.Ordinal)];
 
+    /// <summary>The courses that the provider uses: offered to workers, counted in matrices, to be chosen for classes. All of them until a lead chose.</summary>
+    public IReadOnlyList<Course> Used => chosen is { } ids ? [.. Courses.Where(course => ids.Contains(course.Id))] : Courses;
+
     /// <summary>What the last reading of the folder found wrong; a course with findings goes on serving its last good text.</summary>
     public IReadOnlyList<Problem> Findings { get; private set; } = [];
 
-    /// <summary>Notes what a reading of the folder found.</summary>
-    public void Report(IReadOnlyList<Problem> findings) => Findings = findings;
+    /// <summary>The guidance that the last reading of the folder found.</summary>
+    public GuidanceSet Guidance { get; private set; } = GuidanceSet.Empty;
+
+    /// <summary>Notes what a reading of the folder found beside its courses.</summary>
+    public void Report(IReadOnlyList<Problem> findings, GuidanceSet guidance) => (Findings, Guidance) = (findings, guidance);
+
+    /// <summary>Notes which courses a lead chose; null: nobody chose.</summary>
+    public void Choose(IEnumerable<string>? courseIds) => chosen = courseIds?.ToHashSet(StringComparer.Ordinal);
 
     /// <summary>The course of an id, or null.</summary>
     public Course? Find(string id) => courses.GetValueOrDefault(id);
+
+    /// <summary>The course of an id where the provider uses it, or null.</summary>
+    public Course? FindUsed(string id) => chosen?.Contains(id) == false ? null : Find(id);
 
     /// <summary>Puts courses on the shelf, in place of the versions that stood there.</summary>
     public void Put(IEnumerable<Course> newer)

@@ -35,7 +35,7 @@ internal static class Addresses
     /// <summary>Whether the address names something that belongs to somebody.</summary>
     public static bool NamesBelongings(RouteEndpoint endpoint) => endpoint.RoutePattern.Parameters.Any(parameter => Owned.Contains(parameter.Name));
 
-    private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId"];
+    private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId"];
 
     // A new parameter of a route needs its line here; until then the walk fails and says so.
     private static string Value(string name, string pattern, Belongings belongings, string language, bool isFinished) => name switch
@@ -52,6 +52,8 @@ internal static class Addresses
         "sheetId" => (isFinished ? belongings.SignedSheetId : belongings.OpenSheetId).ToString(),
         "sittingId" => (isFinished ? belongings.SentSittingId : belongings.OpenSittingId).ToString(),
         "serial" => belongings.Serial,
+        "siteId" => belongings.SiteId.ToString(),
+        "roleId" => belongings.RoleId.ToString(),
         "proposalId" => belongings.ProposalId.ToString(),
         "mailId" => belongings.MailId.ToString(),
         "uploadId" => (isFinished ? belongings.AppliedRosterId : belongings.OpenRosterId).ToString(),

@@ -4,6 +4,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using Training.Courses;
 using Training.Records;
 using Training.Web.Demo;
 using Training.Web.Features.Reminders;
@@ -53,8 +54,16 @@ internal sealed class RunningSite : IDisposable
 
     public string CoursesFolder => Path.Combine(folder, "courses");
 
-    /// <summary>A site over a copy of the courses that this project ships.</summary>
+    /// <summary>A site over a copy of the courses that this project ships, whose questions somebody accepted.</summary>
     public static RunningSite Start(bool isDemo = false, params IReadOnlyList<KeyValuePair<string, string>> settings)
+    {
+        var site = StartEmpty(isDemo, settings);
+        site.AcceptQuestions();
+        return site;
+    }
+
+    /// <summary>The same as a new provider finds it: nobody is there, and nobody read a question.</summary>
+    public static RunningSite StartEmpty(bool isDemo = false, params IReadOnlyList<KeyValuePair<string, string>> settings)
     {
         var own = Directory.CreateTempSubdirectory("training-web-").FullName;
         Copy(Repository.Path("courses"), Path.Combine(own, "courses"));
@@ -68,7 +77,12 @@ internal sealed class RunningSite : IDisposable
         return new(folder, isDemo: false);
     }
 
-    public Task LookAsync() => factory.Services.GetRequiredService<CourseShelfWatch>().LookAsync(CancellationToken.None);
+    /// <summary>Looks at the courses folder; what changed there is accepted too.</summary>
+    public async Task LookAsync()
+    {
+        await factory.Services.GetRequiredService<CourseShelfWatch>().LookAsync(CancellationToken.None);
+        AcceptQuestions();
+    }
 
     public IServiceProvider Services => factory.Services;
 
@@ -105,6 +119,24 @@ internal sealed class RunningSite : IDisposable
     {
         Stop();
         Directory.Delete(folder, recursive: true);
+    }
+
+    private void AcceptQuestions()
+    {
+        using var records = factory.Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContext();
+        var reviewer = new Person { Id = Guid.CreateVersion7(), Language = Language.English };
+        records.Add(reviewer);
+        foreach (var course in Shelf.Courses)
+        {
+            var formId = Guid.CreateVersion7();
+            records.AddRange(course.Questions.Select(question => new QuestionReview
+            {
+                FormId = formId, CourseId = course.Id, QuestionId = question.Id, QuestionVersion = question.Version, Outcome = ReviewOutcome.Accepted,
+                ReviewerId = reviewer.Id, ReviewedAt = Clock.GetUtcNow(),
+            }));
+        }
+
+        records.SaveChanges();
     }
 
     private static bool IsClockOfJobs(ServiceDescriptor service) =>

@@ -138,7 +138,9 @@ public sealed class ServedDemo : IAsyncLifetime
                 await ProposeAsync(records, certified, await PersonAsync(records, lead)),
                 await SendRosterAsync(records, employerId, representativeId, null),
                 await SendRosterAsync(records, employerId, representativeId, Now),
-                await GiveUpMailAsync(records, workerId));
+                await GiveUpMailAsync(records, workerId),
+                await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Id).FirstAsync(),
+                await RepresentAsync(records, certified.PersonId, employerId));
         });
         return found!; // not null: set above
     }
@@ -189,6 +191,13 @@ public sealed class ServedDemo : IAsyncLifetime
         return mail.Id;
     }
 
+    private static async Task<Guid> RepresentAsync(RecordsContext records, Guid personId, Guid employerId)
+    {
+        var row = new Representative { Id = Guid.CreateVersion7(), PersonId = personId, EmployerId = employerId, StartsOn = MadeDemo.Today.AddDays(30) };
+        Assert.IsType<Kept.Stored>(await records.KeepAsync(row, CancellationToken.None));
+        return row.Id;
+    }
+
     private static async Task<Guid> SendRosterAsync(RecordsContext records, Guid employerId, Guid sentById, DateTimeOffset? appliedAt)
     {
         var site = await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Name).FirstAsync();
@@ -215,4 +224,5 @@ public sealed class ServedDemo : IAsyncLifetime
 /// <summary>Ids of what belongs to a worker, an instructor, an employer and a lead's table.</summary>
 internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
-    string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId);
+    string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
+    Guid RoleId);

@@ -7,12 +7,13 @@ using Training.Documents.Certificates;
 using Training.Documents.Fonts;
 using Training.Records;
 using Training.Web.Demo;
+using Training.Web.Provider;
 using Training.Web.Settings;
 
 namespace Training.Web.Features.Certificates;
 
 /// <summary>Issues the paper of a granted decision, in every language, once.</summary>
-public sealed class CertificateIssue(TrainingOptions options, FontFaces faces, DemoMark demo)
+public sealed class CertificateIssue(TrainingOptions options, OurProvider provider, FontFaces faces, DemoMark demo)
 {
     private const int RevisionHashLength = 8;
 
@@ -122,8 +123,8 @@ public sealed class CertificateIssue(TrainingOptions options, FontFaces faces, D
         Language = language,
         Paper = options.Papers.Size,
         Kind = course.Scheme.Kind,
-        ProviderName = options.Provider.Name,
-        ProviderAddress = options.Provider.Address,
+        ProviderName = provider.Name,
+        ProviderAddress = provider.Address,
         WorkerName = holder.Name,
         TraineeNumber = holder.Number,
         SchemeTitle = course.Scheme.Words[language].Title,

@@ -85,7 +85,7 @@ public sealed class ClassesController(RecordsContext records, CourseShelf shelf,
         var today = HttpContext.Visitor().Today;
         return new(
             today, await records.ClassesFromAsync(today, cancellation), await records.ClassesBeforeAsync(today, cancellation),
-            shelf.Courses.Titles(HttpContext.PageLanguageOf()), [.. shelf.Courses.Select(course => course.Id)],
+            shelf.Courses.Titles(HttpContext.PageLanguageOf()), [.. shelf.Used.Select(course => course.Id)],
             await records.SiteChoicesAsync(cancellation), form);
     }
 
@@ -121,7 +121,7 @@ public sealed class ClassesController(RecordsContext records, CourseShelf shelf,
 
     private async Task<ClassRecord?> ReadAsync(ClassForm form, CancellationToken cancellation)
     {
-        var course = form.CourseId is null ? null : shelf.Find(form.CourseId);
+        var course = form.CourseId is null ? null : shelf.FindUsed(form.CourseId);
         if (course is null) ModelState.AddModelError(nameof(form.CourseId), Text["CourseMissing"]);
         var isSite = form.SiteId is { } siteId && await records.Sites.AnyAsync(site => site.Id == siteId, cancellation);
         if (!isSite) ModelState.AddModelError(nameof(form.SiteId), Text["SiteMissing"]);

@@ -12,14 +12,14 @@ using Training.Web.Features.Programme;
 using Training.Web.Features.Shared;
 using Training.Web.Languages;
 using Training.Web.Problems;
-using Training.Web.Settings;
+using Training.Web.Provider;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.Decisions;
 
 /// <summary>Decisions about certifications: what waits, and each case with its evidence.</summary>
 public sealed class DecisionsController(
-    RecordsContext records, CourseShelf shelf, CertificateIssue papers, TrainingOptions options, TimeProvider clock,
+    RecordsContext records, CourseShelf shelf, CertificateIssue papers, OurProvider provider, TimeProvider clock,
     IStringLocalizer<DecisionText> localizer) : Controller
 {
     private readonly IStringLocalizer<DecisionText> Text = localizer;
@@ -98,7 +98,7 @@ public sealed class DecisionsController(
     private async Task<DecisionCase?> FindCaseAsync(Guid personId, string schemeId, CancellationToken cancellation) =>
         shelf.Find(schemeId) is { } course
             ? await DecisionCase.FindAsync(
-                records, personId, course, HttpContext.Visitor().PersonId, options.Provider.TimeZone, clock.GetUtcNow(), cancellation)
+                records, personId, course, HttpContext.Visitor().PersonId, provider.Zone, clock.GetUtcNow(), cancellation)
             : null;
 
     // The same post again comes here too: where the server was stopped between decision and paper, the paper is made now; else it is there.

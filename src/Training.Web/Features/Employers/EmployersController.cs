@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
@@ -6,12 +5,13 @@ using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Languages;
-using Training.Web.Settings;
+using Training.Web.Places;
+using Training.Web.Provider;
 
 namespace Training.Web.Features.Employers;
 
 /// <summary>Employers and their sites.</summary>
-public sealed partial class EmployersController(RecordsContext records, TrainingOptions options, IStringLocalizer<EmployerText> localizer) : Controller
+public sealed class EmployersController(RecordsContext records, OurProvider provider, IStringLocalizer<EmployerText> localizer) : Controller
 {
     private const int Most = 1000;
 
@@ -42,7 +42,7 @@ public sealed partial class EmployersController(RecordsContext records, Training
     [HttpGet("/{language:language}/programme/employers/{employerId:guid}")]
     public async Task<IActionResult> Show(Guid employerId, CancellationToken cancellation)
     {
-        var form = new SiteForm { Id = Guid.CreateVersion7(), Zone = options.Provider.TimeZone, Region = options.Provider.Region };
+        var form = new SiteForm { Id = Guid.CreateVersion7(), Zone = provider.Zone, Region = provider.Region };
         return await FindAsync(employerId, form, cancellation) is { } page ? View(page) : NotFound();
     }
 
@@ -53,13 +53,13 @@ public sealed partial class EmployersController(RecordsContext records, Training
         if (form.Id == Guid.Empty) return BadRequest();
         ModelState.Clear();
         if (await FindAsync(employerId, form, cancellation) is not { } page) return NotFound();
-        var (name, zone, region) = (ReadName(form.Name), TimeZones.Find(form.Zone), (form.Region ?? "").Trim().ToUpperInvariant());
+        var (name, zone, region) = (ReadName(form.Name), TimeZones.Find(form.Zone), Regions.Find(form.Region));
         if (zone is null) ModelState.AddModelError(nameof(form.Zone), Text["ZoneUnknown"]);
-        if (!Region().IsMatch(region)) ModelState.AddModelError(nameof(form.Region), Text["RegionUnknown"]);
-        if (ModelState.IsValid && name is not null && zone is not null)
+        if (region is null) ModelState.AddModelError(nameof(form.Region), Text["RegionUnknown"]);
+        if (ModelState.IsValid && name is not null && zone is not null && region is not null)
         {
             var site = new Records.Site { Id = form.Id, EmployerId = employerId, Name = name, Zone = zone, Region = region };
-            if (await records.KeepAsync(site, cancellation) is not Kept.Refused refused) return this.SeeOther(Employer(employerId));
+            if (await records.KeepAsync(site, cancellation) is not Kept.Refused refused) return this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/programme/sites/{site.Id}");
             foreach (var problem in refused.Problems) ModelState.Add(nameof(form.Name), problem);
         }
 
@@ -83,9 +83,11 @@ public sealed partial class EmployersController(RecordsContext records, Training
         var name = await records.Employers.Where(employer => employer.Id == employerId).Select(employer => employer.Name).SingleOrDefaultAsync(cancellation);
         if (name is null) return null;
         var sites = await records.Sites.Where(site => site.EmployerId == employerId).OrderBy(site => site.NameKey).Take(Most)
-            .Select(site => new SiteLine(site.Name, site.Zone, site.Region, records.SiteAssignments.Count(row =>
-                row.SiteId == site.Id && row.StartsOn <= today && (row.EndsOn == null || row.EndsOn >= today)))).ToListAsync(cancellation);
-        return new(employerId, name, sites, TimeZones.All, form);
+            .Select(site => new SiteLine(
+                site.Id, site.Name, site.Zone, site.Region,
+                records.SiteAssignments.Count(row => row.SiteId == site.Id && row.StartsOn <= today && (row.EndsOn == null || row.EndsOn >= today)),
+                records.EmergencyNumbers.Any(row => row.SiteId == site.Id))).ToListAsync(cancellation);
+        return new(employerId, name, sites, form);
     }
 
     private string? ReadName(string? typed)
@@ -95,7 +97,4 @@ public sealed partial class EmployersController(RecordsContext records, Training
         ModelState.AddModelError("Name", name.Length == 0 ? Text["NameMissing"] : Text["NameTooLong", Bounds.Name, name.Length]);
         return null;
     }
-
-    [GeneratedRegex("^[A-Z]{2}(-[A-Z0-9]{1,3})?$", RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Region();
 }

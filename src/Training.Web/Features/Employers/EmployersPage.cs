@@ -14,9 +14,14 @@ public sealed record EmployerLine(Guid Id, string Name, int Sites, int People);
 /// <param name="Id">For addresses.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Sites">By name.</param>
-/// <param name="Zones">Every zone there is, to choose from.</param>
 /// <param name="Form">As typed.</param>
-public sealed record EmployerPage(Guid Id, string Name, IReadOnlyList<SiteLine> Sites, IReadOnlyList<string> Zones, SiteForm Form);
+public sealed record EmployerPage(Guid Id, string Name, IReadOnlyList<SiteLine> Sites, SiteForm Form);
 
 /// <summary>One site in the list.</summary>
-public sealed record SiteLine(string Name, string Zone, string Region, int People);
+/// <param name="Id">For addresses.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Zone">IANA time zone.</param>
+/// <param name="Region">Region of its guidance.</param>
+/// <param name="People">How many people work there today.</param>
+/// <param name="HasNumbers">Whether somebody wrote down whom to call from there.</param>
+public sealed record SiteLine(Guid Id, string Name, string Zone, string Region, int People, bool HasNumbers);

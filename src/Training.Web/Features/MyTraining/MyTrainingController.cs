@@ -20,14 +20,20 @@ public sealed class MyTrainingController(RecordsContext records, CourseShelf she
     {
         var visitor = HttpContext.Visitor();
         var all = shelf.Courses;
+        var used = shelf.Used.Select(course => course.Id).ToHashSet(StringComparer.Ordinal);
         var read = await records.ReadModuleCountsAsync(visitor.PersonId, cancellation);
         var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
         // One file serves every scheme: only the rules differ.
         var file = all.Count == 0 ? null : await records.FindCaseFileAsync(visitor.PersonId, all[0].Scheme, cancellation);
-        var lines = file is null ? [] : all.Select(course => SchemeLine.Of(
+        // What somebody holds is told also where the provider no longer uses its course.
+        var told = all.Where(course => used.Contains(course.Id) || file?.Held.Any(held => held.SchemeId == course.Scheme.Id) == true);
+        var lines = file is null ? [] : told.Select(course => SchemeLine.Of(
             course, all, file with { Scheme = course.Scheme }, visitor.Today, Language, read.GetValueOrDefault(course.Id), open));
         var titles = all.ToDictionary(course => course.Scheme.Id, course => course.Scheme.Words[Language].Title, StringComparer.Ordinal);
-        return View(MyPage.Of(lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation)));
+        var site = await records.FindSiteAsync(visitor.PersonId, visitor.Today, cancellation);
+        var numbers = site is null ? null : await records.FindEmergencyNumbersAsync(site.Id, cancellation);
+        return View(MyPage.Of(
+            lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation), site is not null && numbers is not null ? (site.Name, numbers) : null));
     }
 
     /// <summary>One course: what I read, my quiz, my practical.</summary>

@@ -19,7 +19,7 @@ public sealed class PeopleController(RecordsContext records, PersonReading readi
     /// <summary>People by name or badge, and the form for somebody new.</summary>
     [HttpGet("/{language:language}/programme/people")]
     public async Task<IActionResult> List(string? search, int? page, CancellationToken cancellation) =>
-        View(await PageAsync(search, page, new() { Id = Guid.CreateVersion7(), StartsOn = HttpContext.Visitor().Today.Iso() }, cancellation));
+        View(await PageAsync(search, page, NewForm(), cancellation));
 
     /// <summary>Adds somebody with their work. The same form again is the same person.</summary>
     [HttpPost("/{language:language}/programme/people")]
@@ -58,6 +58,11 @@ public sealed class PeopleController(RecordsContext records, PersonReading readi
         return await FindAsync(personId, form, cancellation) is { } page ? this.Mend("Show", page) : NotFound();
     }
 
+    private PersonForm NewForm() => new()
+    {
+        Id = Guid.CreateVersion7(), StartsOn = HttpContext.Visitor().Today.Iso(), Language = HttpContext.PageLanguageOf().Tag(),
+    };
+
     private string Person(Guid personId) => $"/{HttpContext.PageLanguageOf().Tag()}/programme/people/{personId}";
 
     private Task<PersonPage?> FindAsync(Guid personId, WorkForm? form, CancellationToken cancellation) =>
@@ -72,9 +77,14 @@ public sealed class PeopleController(RecordsContext records, PersonReading readi
         var turning = Turning.To(
             page, found.Count, $"/{HttpContext.PageLanguageOf().Tag()}/programme/people?search={Uri.EscapeDataString(sought)}&");
         var shown = found.Skip(turning.Before).Take(Turning.Rows).ToList();
-        var badges = await records.BadgesOfAsync(shown.ConvertAll(one => one.PersonId), today, cancellation);
+        var ids = shown.ConvertAll(one => one.PersonId);
+        var badges = await records.BadgesOfAsync(ids, today, cancellation);
+        var appointed = (await records.Appointments.AsNoTracking()
+                .Where(row => ids.Contains(row.PersonId) && row.StartsOn <= today && (row.EndsOn == null || row.EndsOn >= today)).ToListAsync(cancellation))
+            .ToLookup(row => row.PersonId, row => row.Role);
         return new(
-            sought, found.Count, [.. shown.Select(one => new PersonLine(one.PersonId, one.Name, [.. badges[one.PersonId]]))], turning,
+            sought, found.Count,
+            [.. shown.Select(one => new PersonLine(one.PersonId, one.Name, [.. badges[one.PersonId]], [.. appointed[one.PersonId].Order()]))], turning,
             await records.SiteChoicesAsync(cancellation), form);
     }
 
@@ -85,10 +95,11 @@ public sealed class PeopleController(RecordsContext records, PersonReading readi
         if (name.Length > Bounds.Name) ModelState.AddModelError(nameof(form.Name), Text["NameTooLong", Bounds.Name, name.Length]);
         var language = LanguageTags.Find(form.Language);
         if (language is null) ModelState.AddModelError(nameof(form.Language), Text["LanguageMissing"]);
-        var (site, badge, startsOn) = (await FindSiteAsync(form.SiteId, cancellation), ReadBadge(form.Badge), ReadDay(form.StartsOn));
-        return ModelState.IsValid && site is not null && badge is not null && startsOn is { } day && language is { } spoken
-            ? new(form.Id, name, spoken, day, site.EmployerId, badge, site.Id)
-            : null;
+        var isOwn = form.Work == PersonForm.Own;
+        var (site, badge) = isOwn ? (null, null) : (await FindSiteAsync(form.SiteId, cancellation), ReadBadge(form.Badge));
+        var startsOn = ReadDay(form.StartsOn);
+        if (!ModelState.IsValid || startsOn is not { } day || language is not { } spoken) return null;
+        return new(form.Id, name, spoken, day, site is not null && badge is not null ? new(site.EmployerId, badge, site.Id) : null);
     }
 
     private async Task<Records.Site?> FindSiteAsync(Guid? siteId, CancellationToken cancellation)

@@ -1,3 +1,4 @@
+using Training.Records;
 using Training.Web.Features.Shared;
 
 namespace Training.Web.Features.People;
@@ -16,4 +17,5 @@ public sealed record PeoplePage(
 /// <param name="PersonId">Who.</param>
 /// <param name="Name">Today's; null where it was erased.</param>
 /// <param name="Badge">Today's numbers, with their employers.</param>
-public sealed record PersonLine(Guid PersonId, string? Name, IReadOnlyList<string> Badge);
+/// <param name="Appointed">What they are appointed to today.</param>
+public sealed record PersonLine(Guid PersonId, string? Name, IReadOnlyList<string> Badge, IReadOnlyList<AppointedRole> Appointed);

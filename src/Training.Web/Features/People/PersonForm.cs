@@ -12,6 +12,9 @@ public sealed class PersonForm
     /// <summary>Tag of the language to write to them in.</summary>
     public string? Language { get; set; }
 
+    /// <summary>The button: <see cref="Own"/> for somebody of the provider's own, who works on no site; else null.</summary>
+    public string? Work { get; set; }
+
     /// <summary>Where they work; its employer comes with it.</summary>
     public Guid? SiteId { get; set; }
 
@@ -20,6 +23,9 @@ public sealed class PersonForm
 
     /// <summary>First day there, as typed.</summary>
     public string? StartsOn { get; set; }
+
+    /// <summary>One of the provider's own people.</summary>
+    public const string Own = "own";
 }
 
 /// <summary>The form of another employer or site.</summary>

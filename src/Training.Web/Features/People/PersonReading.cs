@@ -6,14 +6,14 @@ using Training.Records;
 using Training.Web.Features.Decisions;
 using Training.Web.Features.Programme;
 using Training.Web.Features.Sanctions;
-using Training.Web.Settings;
+using Training.Web.Provider;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.People;
 
 /// <summary>Puts a lead's page of a person together.</summary>
 public sealed class PersonReading(
-    RecordsContext records, CourseShelf shelf, TrainingOptions options, TimeProvider clock, IStringLocalizer<DecisionText> text)
+    RecordsContext records, CourseShelf shelf, OurProvider provider, TimeProvider clock, IStringLocalizer<DecisionText> text)
 {
     private const int MostDecisions = 200;
     private const int MostWork = 200;
@@ -24,7 +24,7 @@ public sealed class PersonReading(
     {
         var person = await records.Persons.AsNoTracking().SingleOrDefaultAsync(person => person.Id == personId, cancellation);
         if (person is null) return null;
-        var day = await PersonDay.OfAsync(records, personId, options.Provider.TimeZone, clock.GetUtcNow(), cancellation);
+        var day = await PersonDay.OfAsync(records, personId, provider.Zone, clock.GetUtcNow(), cancellation);
         var decisions = await DecisionsAsync(personId, cancellation);
         var results = await ResultsAsync(personId, decisions, cancellation);
         var holdings = await HoldingsAsync(personId, day.Today, decisions, cancellation);
@@ -34,7 +34,7 @@ public sealed class PersonReading(
             .FirstOrDefaultAsync(cancellation);
         return new(
             personId, names.GetValueOrDefault(personId), person.Language, person.MailAddress, day, leadId, await WorkAsync(personId, cancellation), holdings,
-            [.. shelf.Courses.Where(course => course.Scheme.Kind == SchemeKind.Certification).Select(course => course.Id)],
+            [.. shelf.Used.Where(course => course.Scheme.Kind == SchemeKind.Certification).Select(course => course.Id)],
             results, signInName, words, await records.SiteChoicesAsync(cancellation),
             work ?? new() { StartsOn = day.Today.Iso() }, sanction ?? new());
     }

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.Mvc;
 using Training.Courses;
+using Training.Records;
 using Training.Scoring;
 using Training.Web.Doors;
 using Training.Web.Features.Sittings;
@@ -9,8 +10,8 @@ using Training.Web.Shelf;
 
 namespace Training.Web.Features.Practice;
 
-/// <summary>Practice: the whole pool once through, one question a page, each explained. Nothing is stored and nothing counts.</summary>
-public sealed class PracticeController(CourseShelf shelf, TimeProvider clock) : Controller
+/// <summary>Practice: every accepted question of the pool once through, one question a page, each explained. Nothing is stored and nothing counts.</summary>
+public sealed class PracticeController(RecordsContext records, CourseShelf shelf, TimeProvider clock) : Controller
 {
     private const string Address = "/{language:language}/my/courses/{courseId}/practice";
 
@@ -18,9 +19,9 @@ public sealed class PracticeController(CourseShelf shelf, TimeProvider clock) : 
 
     /// <summary>A question of a round; without a round, on to a new one.</summary>
     [HttpGet(Address)]
-    public IActionResult Ask(string courseId, ulong? round, int number = 1)
+    public async Task<IActionResult> Ask(string courseId, ulong? round, CancellationToken cancellation, int number = 1)
     {
-        if (shelf.Find(courseId) is not { Questions.Count: > 0 } course || number < 1 || number > course.Questions.Count) return NotFound();
+        if (await FindAsync(courseId, cancellation) is not { Questions.Count: > 0 } course || number < 1 || number > course.Questions.Count) return NotFound();
         return round is { } seed
             ? View("Ask", PracticePage.Of(course, seed, number, Language))
             : this.SeeOther($"/{Language.Tag()}/my/courses/{course.Id}/practice?round={NewRound()}");
@@ -28,9 +29,10 @@ public sealed class PracticeController(CourseShelf shelf, TimeProvider clock) : 
 
     /// <summary>Tells about an answer. It writes nothing, so the page is the answer to the post itself.</summary>
     [HttpPost(Address)]
-    public IActionResult Tell(string courseId, [FromQuery] ulong round, [FromQuery] int number, [FromForm] AnswerForm form)
+    public async Task<IActionResult> Tell(
+        string courseId, [FromQuery] ulong round, [FromQuery] int number, [FromForm] AnswerForm form, CancellationToken cancellation)
     {
-        if (shelf.Find(courseId) is not { Questions.Count: > 0 } course || number > course.Questions.Count) return NotFound();
+        if (await FindAsync(courseId, cancellation) is not { Questions.Count: > 0 } course || number > course.Questions.Count) return NotFound();
         if (number < 1) return BadRequest();
         var question = PracticePage.QuestionOf(course, round, number);
         var reading = form.Read(question, Language, clock.GetUtcNow());
@@ -43,6 +45,9 @@ public sealed class PracticeController(CourseShelf shelf, TimeProvider clock) : 
         var page = PracticePage.Of(course, round, number, Language, form);
         return View("Tell", page with { Told = PracticeAnswer.Of(course, question, reading.Answer, Language) });
     }
+
+    private async Task<Course?> FindAsync(string courseId, CancellationToken cancellation) =>
+        shelf.FindUsed(courseId) is { } course ? await records.AskedAsync(course, cancellation) : null;
 
     private static AnswerFault? FaultOf(Question question, Answer? answer)
     {

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Provider;
 using Training.Web.Settings;
 using Training.Web.Shelf;
 
@@ -11,7 +12,7 @@ namespace Training.Web.Features.Reminders;
 /// Writes to each representative of an employer once a week who of their people lapses; on Monday, or on the first day after it on which the
 /// program runs. A week in which there is nothing to say has no mail. Safe to run twice and on several servers at once.
 /// </summary>
-public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, CourseShelf shelf, TrainingOptions options, TimeProvider clock)
+public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, CourseShelf shelf, TrainingOptions options, OurProvider provider, TimeProvider clock)
 {
     /// <summary>How far ahead a summary looks.</summary>
     public const int DaysAhead = 90;
@@ -23,7 +24,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
     public async Task RunAsync(CancellationToken cancellation)
     {
         var now = clock.GetUtcNow();
-        var zone = TimeZoneInfo.FindSystemTimeZoneById(options.Provider.TimeZone);
+        var zone = TimeZoneInfo.FindSystemTimeZoneById(provider.Zone);
         if (options.Reminders.IsQuiet(now, zone)) return;
         var today = DecisionDay.On(now, zone);
         var monday = today.AddDays(-(((int)today.DayOfWeek + 6) % 7));
@@ -72,7 +73,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
             .Select(row => row.PersonId).Distinct().ToListAsync(cancellation);
         return new(
             employerId, name, [.. lapsed], [.. ahead], [.. told.Select(id => people.GetValueOrDefault(id)?.Name).OfType<string>().Order(StringComparer.Ordinal)],
-            people, shelf, options);
+            people, shelf, options, provider);
     }
 
     /// <summary>What one employer is told, before it is put in words.</summary>
@@ -85,7 +86,8 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
         // Not everybody of the largest employers: one query reads so many and no more.
         IReadOnlyDictionary<Guid, EmployedPerson> People,
         CourseShelf Shelf,
-        TrainingOptions Options)
+        TrainingOptions Options,
+        OurProvider Provider)
     {
         public bool IsEmpty => Lapsed.Count + Ahead.Count + Told.Count == 0;
 
@@ -99,7 +101,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
             var (lapsed, ahead) = (Lines(Lapsed), Lines(Ahead));
             return Reminders.Letter.OfWeek(
                 Employer, lapsed, ahead, Lapsed.Count - lapsed.Count + Ahead.Count - ahead.Count, [.. Told.Take(MostLines)],
-                Options.PublicPage($"{language.Tag()}/employers/{EmployerId}"), Options.Provider.Name, language);
+                Options.PublicPage($"{language.Tag()}/employers/{EmployerId}"), Provider.Name, language);
         }
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Provider;
 using Training.Web.Settings;
 using Training.Web.Shelf;
 
@@ -12,7 +13,7 @@ namespace Training.Web.Features.Reminders;
 /// run twice, to run on several servers at once and to be killed: what was written is not written again, what was not is still due.
 /// </summary>
 public sealed class ReminderSweep(
-    IDbContextFactory<RecordsContext> factory, CourseShelf shelf, TrainingOptions options, TimeProvider clock, ILogger<ReminderSweep> logger)
+    IDbContextFactory<RecordsContext> factory, CourseShelf shelf, TrainingOptions options, OurProvider provider, TimeProvider clock, ILogger<ReminderSweep> logger)
 {
     /// <summary>One look at everybody.</summary>
     public async Task RunAsync(CancellationToken cancellation)
@@ -43,7 +44,7 @@ public sealed class ReminderSweep(
         RecordsContext records, HeldCertification held, Scheme scheme, IReadOnlySet<ReminderKey> made, DateTimeOffset now, CancellationToken cancellation)
     {
         var site = await records.FindSiteAsync(held.PersonId, DateOnly.FromDateTime(now.UtcDateTime), cancellation);
-        var zone = TimeZoneInfo.FindSystemTimeZoneById(site?.Zone ?? options.Provider.TimeZone);
+        var zone = TimeZoneInfo.FindSystemTimeZoneById(site?.Zone ?? provider.Zone);
         var today = DecisionDay.On(now, zone);
         if (options.Reminders.IsQuiet(now, zone) || Certification.Reminders.On(held, scheme.Remind, today) is not { } due || made.Contains(KeyOf(due))) return null;
 
@@ -63,7 +64,7 @@ public sealed class ReminderSweep(
         var names = await records.NamesOfAsync([due.PersonId], today, cancellation);
         return Letter.Of(
             due, held.Periods[due.PeriodNumber - 1], names.GetValueOrDefault(due.PersonId), scheme.Words[language].Title, today,
-            options.PublicPage($"{language.Tag()}/my"), options.Provider.Name, language);
+            options.PublicPage($"{language.Tag()}/my"), provider.Name, language);
     }
 
     private static ReminderKey KeyOf(Reminder due) => new(due.PersonId, due.SchemeId, due.PeriodNumber, due.Milestone.ToString());

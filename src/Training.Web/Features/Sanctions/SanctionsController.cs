@@ -7,13 +7,13 @@ using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Features.People;
 using Training.Web.Languages;
-using Training.Web.Settings;
+using Training.Web.Provider;
 
 namespace Training.Web.Features.Sanctions;
 
 /// <summary>What leads do to a certification: suspend, reinstate, propose to withdraw and confirm it. The page is the person's.</summary>
 public sealed class SanctionsController(
-    RecordsContext records, PersonReading reading, TrainingOptions options, TimeProvider clock, IStringLocalizer<SanctionText> localizer) : Controller
+    RecordsContext records, PersonReading reading, OurProvider provider, TimeProvider clock, IStringLocalizer<SanctionText> localizer) : Controller
 {
     private const string Page = "/Features/People/Show.cshtml";
 
@@ -89,7 +89,7 @@ public sealed class SanctionsController(
 
     private async Task<DateOnly?> FindDayAsync(Guid personId, CancellationToken cancellation) =>
         await records.Persons.AnyAsync(person => person.Id == personId, cancellation)
-            ? (await PersonDay.OfAsync(records, personId, options.Provider.TimeZone, clock.GetUtcNow(), cancellation)).Today
+            ? (await PersonDay.OfAsync(records, personId, provider.Zone, clock.GetUtcNow(), cancellation)).Today
             : null;
 
     private string? ReadReason(SanctionForm form)

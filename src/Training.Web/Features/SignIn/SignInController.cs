@@ -11,13 +11,18 @@ namespace Training.Web.Features.SignIn;
 
 /// <summary>The way in and out.</summary>
 public sealed class SignInController(
-    RecordsContext records, PasswordCheck passwords, SignInThrottle throttle, KnownDevices devices, TimeProvider clock,
+    RecordsContext records, PasswordCheck passwords, NewPasswords newPasswords, SignInThrottle throttle, KnownDevices devices, TimeProvider clock,
     IStringLocalizer<SignInText> text) : Controller
 {
     /// <summary>The form. <c>unkept</c>: what was sent a moment ago could not be kept, since nobody was signed in.</summary>
     [HttpGet("/{language:language}/sign-in")]
-    public IActionResult Form(string? back, int unkept) =>
-        HttpContext.FindVisitor() is not null && unkept == 0 ? Redirect(Tag("/start")) : View(new SignInForm { Back = back, Unkept = unkept == 1 });
+    public async Task<IActionResult> Form(string? back, int unkept, CancellationToken cancellation)
+    {
+        if (HttpContext.FindVisitor() is not null && unkept == 0) return Redirect(Tag("/start"));
+        // Nobody can sign in to an empty database; whoever started it becomes its first lead.
+        if (await records.IsWithoutAccountsAsync(cancellation)) return Redirect(Tag("/first-lead"));
+        return View(new SignInForm { Back = back, Unkept = unkept == 1 });
+    }
 
     /// <summary>Signs in, and leads to where the visitor wanted to go.</summary>
     [HttpPost("/{language:language}/sign-in")]
@@ -74,8 +79,7 @@ public sealed class SignInController(
         var account = await passwords.FindAccountAsync(form.Name);
         var attempt = AttemptOf(form.Name, account: null);
         if (throttle.WaitOf(attempt.Name, attempt.Device, attempt.Address) is { } wait) return Wait("First", form, wait);
-        if (form.NewPassword != form.Again) ModelState.AddModelError(nameof(form.Again), text["NotTheSame"]);
-        await LookAtPasswordAsync(account, form.Name, form.NewPassword, nameof(form.NewPassword));
+        await newPasswords.LookAsync(ModelState, account, form.Name, form.NewPassword, form.Again);
         if (!ModelState.IsValid) return this.Mend("First", form);
 
         var now = clock.GetUtcNow();
@@ -104,8 +108,7 @@ public sealed class SignInController(
         var account = await passwords.GetAccountAsync(visitor.AccountId);
         var attempt = AttemptOf(account.UserName, account);
         if (throttle.WaitOf(attempt.Name, attempt.Device, attempt.Address) is { } wait) return Wait("Password", form, wait);
-        if (form.NewPassword != form.Again) ModelState.AddModelError(nameof(form.Again), text["NotTheSame"]);
-        await LookAtPasswordAsync(account, account.UserName, form.NewPassword, nameof(form.NewPassword));
+        await newPasswords.LookAsync(ModelState, account, account.UserName, form.NewPassword, form.Again);
         if (!await passwords.IsRightAsync(account, form.Current, isKnownDevice: true))
         {
             throttle.Fail(attempt.Name, attempt.Device, attempt.Address);
@@ -122,17 +125,6 @@ public sealed class SignInController(
     {
         devices.Remember(HttpContext, account.Id);
         await HttpContext.BeginSessionAsync(records, account.Id, clock.GetUtcNow());
-    }
-
-    private async Task LookAtPasswordAsync(Account? account, string? name, string? password, string field)
-    {
-        if (await passwords.FindFaultAsync(account, name, password) is not { } fault) return;
-        ModelState.AddModelError(field, fault switch
-        {
-            PasswordFault.TooShort => text["PasswordTooShort"],
-            PasswordFault.TooLong => text["PasswordTooLong"],
-            PasswordFault.Known => text["PasswordKnown"],
-        });
     }
 
     private (string Name, string? Device, string Address) AttemptOf(string? name, Account? account) => (

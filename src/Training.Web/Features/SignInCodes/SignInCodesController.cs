@@ -42,7 +42,7 @@ public sealed class SignInCodesController(
         var visitor = HttpContext.Visitor();
         if (await records.FindNameAsync(personId, visitor.Today, cancellation) is not { } name) return null;
         var known = await records.Accounts.Where(account => account.PersonId == personId).Select(account => account.UserName).SingleOrDefaultAsync(cancellation);
-        var endsAt = TimeZoneInfo.ConvertTimeBySystemTimeZoneId(clock.GetUtcNow() + Doors.SignInCodes.Lasts, visitor.Zone);
-        return new(personId, name.Text ?? "", known ?? "", known is not null, Code: null, endsAt);
+        var endsAt = TimeZoneInfo.ConvertTimeBySystemTimeZoneId(clock.GetUtcNow() + OneTimeCode.Lasts, visitor.Zone);
+        return new(personId, name.Text ?? "", known ?? SignInNames.Suggest(name.Text ?? ""), known is not null, Code: null, endsAt);
     }
 }

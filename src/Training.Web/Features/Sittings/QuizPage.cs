@@ -1,6 +1,7 @@
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
+using Training.Scoring;
 
 namespace Training.Web.Features.Sittings;
 
@@ -17,6 +18,7 @@ namespace Training.Web.Features.Sittings;
 /// <param name="Tries">Submitted sittings of this quiz, the latest first.</param>
 /// <param name="NewId">The id of the sitting that the form starts.</param>
 /// <param name="Today">The date at the visitor's site.</param>
+/// <param name="IsOpen">False while too few questions were accepted to draw from.</param>
 /// <param name="RenewsFrom">First day on which a pass would renew what the visitor holds; null where one counts today.</param>
 public sealed record QuizPage(
     string CourseId,
@@ -31,11 +33,20 @@ public sealed record QuizPage(
     IReadOnlyList<SentSitting> Tries,
     Guid NewId,
     DateOnly Today,
+    bool IsOpen,
     DateOnly? RenewsFrom)
 {
     /// <summary>The page in one language.</summary>
+    /// <param name="course">Its rules and words.</param>
+    /// <param name="asked">The course with the questions that may be drawn.</param>
+    /// <param name="language">In which language.</param>
+    /// <param name="open">The visitor's open sittings.</param>
+    /// <param name="sent">The visitor's submitted sittings, the latest first.</param>
+    /// <param name="newId">For the form.</param>
+    /// <param name="today">At the visitor's site.</param>
+    /// <param name="step">What comes next for the visitor.</param>
     public static QuizPage Of(
-        Course course, Language language, IEnumerable<OpenSitting> open, IEnumerable<SentSitting> sent, Guid newId, DateOnly today, NextStep step)
+        Course course, Course asked, Language language, IEnumerable<OpenSitting> open, IEnumerable<SentSitting> sent, Guid newId, DateOnly today, NextStep step)
     {
         var questions = course.Quiz.Blueprint.Sum(row => row.Questions);
         return new(
@@ -52,6 +63,7 @@ public sealed record QuizPage(
             [.. sent.Where(sitting => sitting.QuizId == course.Quiz.Id)],
             newId,
             today,
+            asked.Gaps().Count == 0,
             (step as NextStep.NothingDue)?.WindowOpensOn);
     }
 }

@@ -23,25 +23,29 @@ public sealed class SittingsController(
     [HttpGet("/{language:language}/my/courses/{courseId}/quiz")]
     public async Task<IActionResult> Before(string courseId, CancellationToken cancellation)
     {
-        if (shelf.Find(courseId) is not { } course) return NotFound();
+        if (shelf.FindUsed(courseId) is not { } course) return NotFound();
         var visitor = HttpContext.Visitor();
         var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
         var sent = await records.SentSittingsOfAsync(visitor.PersonId, cancellation);
         var file = await records.FindCaseFileAsync(visitor.PersonId, course.Scheme, cancellation)
             ?? throw new InvalidOperationException($"Account {visitor.AccountId} belongs to nobody.");
         var step = NextSteps.For(file, visitor.Today);
-        return View(QuizPage.Of(course, Language, open, sent, Guid.CreateVersion7(clock.GetUtcNow()), visitor.Today, step));
+        var asked = await records.AskedAsync(course, cancellation);
+        return View(QuizPage.Of(course, asked, Language, open, sent, Guid.CreateVersion7(clock.GetUtcNow()), visitor.Today, step));
     }
 
     /// <summary>Starts a sitting, or goes on with the open one.</summary>
     [HttpPost("/{language:language}/my/courses/{courseId}/sittings")]
     public async Task<IActionResult> Start(string courseId, [FromForm] Guid sittingId, CancellationToken cancellation)
     {
-        if (shelf.Find(courseId) is not { } course) return NotFound();
+        if (shelf.FindUsed(courseId) is not { } course) return NotFound();
         if (sittingId == Guid.Empty) return BadRequest();
         var visitor = HttpContext.Visitor();
+        var asked = await records.AskedAsync(course, cancellation);
+        // The page before says why; it has no button then.
+        if (asked.Gaps().Count > 0) return this.SeeOther($"/{Language.Tag()}/my/courses/{course.Id}/quiz");
         // A secure seed: nobody can tell the questions before they are drawn.
-        var draw = QuizDraw.From(course, BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(sizeof(ulong))));
+        var draw = QuizDraw.From(asked, BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(sizeof(ulong))));
         var started = await records.StartSittingAsync(
             sittingId, visitor.PersonId, draw, visitor.Today, visitor.Zone, clock.GetUtcNow(), cancellation);
         return started is { } id ? this.SeeOther(Address(id)) : NotFound();

@@ -5,14 +5,14 @@ using Training.Courses;
 using Training.Records;
 using Training.Web.Demo;
 using Training.Web.Languages;
-using Training.Web.Settings;
+using Training.Web.Provider;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.Verify;
 
 /// <summary>The public check of a certificate: by serial only, never by name.</summary>
 public sealed class VerifyController(
-    RecordsContext records, CoursesByHash courses, TrainingOptions options, DemoMark demo, TimeProvider clock) : Controller
+    RecordsContext records, CoursesByHash courses, OurProvider provider, DemoMark demo, TimeProvider clock) : Controller
 {
     // Far longer than any serial with its hyphens: what is typed beyond it is not worth carrying around.
     private const int MostCharacters = 40;
@@ -49,6 +49,6 @@ public sealed class VerifyController(
     private ViewResult NotFoundView(Verdict verdict, string serial, DateTimeOffset now)
     {
         Response.StatusCode = StatusCodes.Status404NotFound;
-        return View(new VerifyPage(verdict, serial, TimeZoneInfo.ConvertTimeBySystemTimeZoneId(now, options.Provider.TimeZone), null));
+        return View(new VerifyPage(verdict, serial, TimeZoneInfo.ConvertTimeBySystemTimeZoneId(now, provider.Zone), null));
     }
 }

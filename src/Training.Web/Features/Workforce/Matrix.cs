@@ -28,7 +28,7 @@ public sealed record Matrix(
     public static Matrix? Of(EmployedPeople workforce, MatrixFilter filter, CourseShelf shelf, Language language)
     {
         // A scheme whose course was taken off the shelf is still held by somebody.
-        var ids = shelf.Courses.Select(course => course.Id)
+        var ids = shelf.Used.Select(course => course.Id)
             .Concat(workforce.People.SelectMany(person => workforce.Held[person.PersonId]).Select(held => held.SchemeId).Order(StringComparer.Ordinal))
             .Distinct(StringComparer.Ordinal);
         NamedScheme[] all = [.. ids.Select(id => new NamedScheme(id, shelf.TitleOf(id, language)))];

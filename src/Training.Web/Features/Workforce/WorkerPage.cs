@@ -27,7 +27,7 @@ public sealed record WorkerPage(
     public static WorkerPage Of(
         Guid employerId, PersonEvidence evidence, CourseShelf shelf, ClassDays classes, DateOnly today, Language language)
     {
-        var ids = shelf.Courses.Select(course => course.Id).Union(evidence.File.Held.Select(held => held.SchemeId), StringComparer.Ordinal);
+        var ids = shelf.Used.Select(course => course.Id).Union(evidence.File.Held.Select(held => held.SchemeId), StringComparer.Ordinal);
         var schemes = ids.Select(id =>
         {
             var held = evidence.File.Held.FirstOrDefault(certification => certification.SchemeId == id);

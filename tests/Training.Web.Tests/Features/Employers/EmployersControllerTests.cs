@@ -45,7 +45,7 @@ public sealed class EmployersControllerTests(SharedSite shared)
     [InlineData("Zone", "Mars/Olympus", "There is no such time zone.")]
     [InlineData("Zone", "Mountain Standard Time", "There is no such time zone.")]
     [InlineData("Zone", "", "There is no such time zone.")]
-    [InlineData("Region", "Texas", "Two letters, such as US")]
+    [InlineData("Region", "Texas", "Choose a state from the list.")]
     [InlineData("Name", "", "Write the name.")]
     [InlineData("Name", "Ridge 4", "is taken already")]
     public async Task A_bad_entry_is_told_and_what_was_typed_stays(string field, string value, string words)

@@ -199,7 +199,7 @@ public sealed class SignInControllerTests(SharedSite shared)
         Dictionary<string, string> Fields(string who) => new() { ["Name"] = who, ["Code"] = code, ["NewPassword"] = "kettle gravel umbrella", ["Again"] = "kettle gravel umbrella" };
 
         Assert.Equal(422, (await browser.PostAsync("/en/first-sign-in", Fields(other))).Status);
-        own.Clock.Now += SignInCodes.Lasts;
+        own.Clock.Now += OneTimeCode.Lasts;
         Assert.Equal(422, (await browser.PostAsync("/en/first-sign-in", Fields(name))).Status);
     }
 

@@ -1,0 +1,42 @@
+using Microsoft.EntityFrameworkCore;
+using Training.Courses;
+using Training.Scoring;
+
+namespace Training.Records;
+
+/// <summary>Keeps which courses are used and which questions were accepted, and reads both.</summary>
+public static class ReviewKeeping
+{
+    /// <summary>Keeps a choice of courses; the same form again changes nothing.</summary>
+    public static async Task KeepAsync(this RecordsContext records, CourseChoice choice, CancellationToken cancellation) =>
+        await records.TryInsertAsync(cancellation, choice);
+
+    /// <summary>The choice that serves, or null where none was made.</summary>
+    public static Task<CourseChoice?> FindCourseChoiceAsync(this RecordsContext records, CancellationToken cancellation) =>
+        records.CourseChoices.AsNoTracking().OrderByDescending(row => row.SinceAt).ThenByDescending(row => row.Id).FirstOrDefaultAsync(cancellation);
+
+    /// <summary>Keeps the reviews of one form, all or none; the same form again changes nothing.</summary>
+    public static async Task KeepAsync(this RecordsContext records, IReadOnlyList<QuestionReview> reviews, CancellationToken cancellation) =>
+        await records.TryInsertAsync(cancellation, [.. reviews]);
+
+    /// <summary>The newest review of each question as it reads now, by its id; questions that nobody read in this version are not there.</summary>
+    public static async Task<IReadOnlyDictionary<string, QuestionReview>> ReviewsOfAsync(
+        this RecordsContext records, Course course, CancellationToken cancellation)
+    {
+        var versions = course.Questions.ToDictionary(question => question.Id, question => question.Version, StringComparer.Ordinal);
+        var newest = new Dictionary<string, QuestionReview>(StringComparer.Ordinal);
+        var reviews = records.QuestionReviews.AsNoTracking().Where(review => review.CourseId == course.Id)
+            .OrderBy(review => review.ReviewedAt).ThenBy(review => review.FormId);
+        await foreach (var review in reviews.AsAsyncEnumerable().WithCancellation(cancellation))
+        {
+            if (versions.GetValueOrDefault(review.QuestionId) == review.QuestionVersion) newest[review.QuestionId] = review;
+        }
+
+        return newest;
+    }
+
+    /// <summary>The course with those questions in its pool that may be drawn: accepted as they read now.</summary>
+    public static async Task<Course> AskedAsync(this RecordsContext records, Course course, CancellationToken cancellation) =>
+        course.Asking((await records.ReviewsOfAsync(course, cancellation)).Values
+            .Where(review => review.Outcome == ReviewOutcome.Accepted).Select(review => review.QuestionId).ToHashSet(StringComparer.Ordinal));
+}

@@ -1,0 +1,52 @@
+using Training.Courses;
+using Training.Records;
+using Training.Web.Settings;
+
+namespace Training.Web.Demo;
+
+/// <summary>What the invented provider did on its first day: said who it is, chose its courses, had their questions read, and wrote down whom to call from each site.</summary>
+/// <param name="data">What happened.</param>
+/// <param name="courses">The shipped courses by id.</param>
+/// <param name="options">Of the demo.</param>
+/// <param name="ids">Of every row of the data that is kept by now.</param>
+/// <param name="at">An instant so many days ago.</param>
+internal sealed class DemoFirstDay(
+    DemoData data, IReadOnlyDictionary<string, Course> courses, TrainingOptions options, IReadOnlyDictionary<string, Guid> ids, Func<int, DateTimeOffset> at)
+{
+    /// <summary>Keeps all of it.</summary>
+    public async Task KeepAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        var first = data.Reviews[0];
+        var (lead, day, provider) = (ids[first.Person], at(first.DaysAgo), data.Provider);
+        await records.KeepAsync(new AddressConfirmation { Address = options.PublicPage("").AbsoluteUri, LeadId = lead, ConfirmedAt = day }, cancellation);
+        var details = new ProviderDetails
+        {
+            Id = Guid.CreateVersion7(day), LeadId = lead, SinceAt = day, Name = provider.Name, Address = provider.Address, Zone = provider.Zone,
+            Region = provider.Region,
+        };
+        await records.KeepAsync(details, cancellation);
+        await records.KeepAsync(new CourseChoice { Id = Guid.CreateVersion7(day), LeadId = lead, SinceAt = day, CourseIds = provider.Courses }, cancellation);
+        foreach (var review in data.Reviews) await records.KeepAsync(Accepted(review), cancellation);
+        foreach (var site in data.Sites) await records.KeepAsync(NumbersOf(site, lead), cancellation);
+    }
+
+    private IReadOnlyList<QuestionReview> Accepted(DemoReview review)
+    {
+        var formId = Guid.CreateVersion7(at(review.DaysAgo));
+        return
+        [
+            .. courses[review.Course].Questions.Select(question => new QuestionReview
+            {
+                FormId = formId, CourseId = review.Course, QuestionId = question.Id, QuestionVersion = question.Version, Outcome = ReviewOutcome.Accepted,
+                ReviewerId = ids[review.Person], ReviewedAt = at(review.DaysAgo),
+            }),
+        ];
+    }
+
+    private EmergencyNumbers NumbersOf(DemoSite site, Guid lead) => new()
+    {
+        Id = Guid.CreateVersion7(at(site.CheckedDaysAgo)), SiteId = ids[site.Site], LeadId = lead, EmergencyServices = site.EmergencyServices,
+        PoisonControl = site.PoisonControl, OnSite = site.OnSite, WithoutSignal = site.WithoutSignal,
+        CheckedOn = DateOnly.FromDateTime(at(site.CheckedDaysAgo).UtcDateTime), KeptAt = at(site.CheckedDaysAgo),
+    };
+}

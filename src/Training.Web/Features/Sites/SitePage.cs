@@ -1,0 +1,11 @@
+using Training.Records;
+
+namespace Training.Web.Features.Sites;
+
+/// <summary>What the page of a site is given.</summary>
+/// <param name="Site">Which.</param>
+/// <param name="Employer">Name of its employer.</param>
+/// <param name="Numbers">Whom to call, as it serves; null where nobody wrote it.</param>
+/// <param name="CheckedBy">Who checked them; null where the name was erased or nobody did.</param>
+/// <param name="Form">As it serves, as advised for the region, or as typed.</param>
+public sealed record SitePage(Records.Site Site, string Employer, EmergencyNumbers? Numbers, string? CheckedBy, EmergencyNumbersForm Form);

@@ -1,0 +1,79 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Localization;
+using Training.Certification;
+using Training.Courses;
+using Training.Records;
+using Training.Web.Doors;
+using Training.Web.Languages;
+using Training.Web.Shelf;
+
+namespace Training.Web.Features.Sites;
+
+/// <summary>A site of an employer: where it lies, and whom to call from it.</summary>
+[Route("/{language:language}/programme/sites/{siteId:guid}")]
+public sealed class SitesController(RecordsContext records, CourseShelf shelf, TimeProvider clock, IStringLocalizer<SiteText> localizer) : Controller
+{
+    private readonly IStringLocalizer<SiteText> Text = localizer;
+
+    /// <summary>The site.</summary>
+    [HttpGet("")]
+    public async Task<IActionResult> Show(Guid siteId, CancellationToken cancellation) =>
+        await FindAsync(siteId, null, cancellation) is { } page ? View(page) : NotFound();
+
+    /// <summary>Keeps whom to call, as checked today.</summary>
+    [HttpPost("emergency-numbers")]
+    public async Task<IActionResult> KeepNumbers(Guid siteId, EmergencyNumbersForm form, CancellationToken cancellation)
+    {
+        if (form.Id == Guid.Empty) return BadRequest();
+        ModelState.Clear();
+        if (await FindAsync(siteId, form, cancellation) is not { } page) return NotFound();
+        var now = clock.GetUtcNow();
+        var numbers = new EmergencyNumbers
+        {
+            Id = form.Id, SiteId = siteId, LeadId = HttpContext.Visitor().PersonId, KeptAt = now,
+            CheckedOn = DecisionDay.On(now, TimeZoneInfo.FindSystemTimeZoneById(page.Site.Zone)),
+            EmergencyServices = ReadLine(form.EmergencyServices, nameof(form.EmergencyServices), Bounds.Number),
+            PoisonControl = ReadLine(form.PoisonControl, nameof(form.PoisonControl), Bounds.Number),
+            OnSite = ReadLine(form.OnSite, nameof(form.OnSite), Bounds.Name),
+            WithoutSignal = ReadLine(form.WithoutSignal, nameof(form.WithoutSignal), Bounds.Conditions),
+        };
+        if (!ModelState.IsValid) return this.Mend("Show", page);
+        await records.KeepAsync(numbers, cancellation);
+        return this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/programme/sites/{siteId}");
+    }
+
+    private async Task<SitePage?> FindAsync(Guid siteId, EmergencyNumbersForm? typed, CancellationToken cancellation)
+    {
+        var site = await records.Sites.AsNoTracking().SingleOrDefaultAsync(row => row.Id == siteId, cancellation);
+        if (site is null) return null;
+        var employer = await records.Employers.Where(row => row.Id == site.EmployerId).Select(row => row.Name).SingleAsync(cancellation);
+        var numbers = await records.FindEmergencyNumbersAsync(siteId, cancellation);
+        var today = HttpContext.Visitor().Today;
+        var names = await records.NamesOfAsync(numbers is null ? [] : [numbers.LeadId], today, cancellation);
+        return new(site, employer, numbers, numbers is null ? null : names.GetValueOrDefault(numbers.LeadId), typed ?? FormOf(site, numbers, today));
+    }
+
+    // What guidance advises for the region is offered where nobody wrote anything yet; it is read and kept by a person all the same.
+    private EmergencyNumbersForm FormOf(Records.Site site, EmergencyNumbers? numbers, DateOnly today) => new()
+    {
+        Id = Guid.CreateVersion7(),
+        EmergencyServices = numbers?.EmergencyServices ?? Advised("emergency-number", site.Region, today),
+        PoisonControl = numbers?.PoisonControl ?? Advised("poison-control", site.Region, today),
+        OnSite = numbers?.OnSite,
+        WithoutSignal = numbers?.WithoutSignal,
+    };
+
+    private string? Advised(string subject, string region, DateOnly today) =>
+        shelf.Guidance.InForce(subject, region, GuidanceSet.Unidentified, today) is { } entry
+            ? shelf.Guidance.Text(entry.Value, HttpContext.PageLanguageOf())
+            : null;
+
+    private string ReadLine(string? typed, string field, int most)
+    {
+        var line = FormValues.ReadLine(typed);
+        if (line.Length == 0) ModelState.AddModelError(field, Text["Missing"]);
+        if (line.Length > most) ModelState.AddModelError(field, Text["TooLong", most, line.Length]);
+        return line;
+    }
+}

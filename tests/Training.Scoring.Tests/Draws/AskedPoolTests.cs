@@ -1,0 +1,46 @@
+using CsCheck;
+using Training.Courses;
+
+namespace Training.Scoring.Tests;
+
+public sealed class AskedPoolTests
+{
+    private static readonly Course Course = TestCourse.Mixed;
+
+    private static IReadOnlySet<string> Ids(IEnumerable<Question> questions) => questions.Select(question => question.Id).ToHashSet(StringComparer.Ordinal);
+
+    [Fact]
+    public void A_checked_course_lacks_nothing() => Assert.Empty(Course.Gaps());
+
+    [Fact]
+    public void Without_a_question_everything_that_the_blueprint_asks_is_missing() => Assert.Equal(
+        [
+            new("meeting", IsCritical: true, 1), new("meeting", IsCritical: false, 3), new("distances", IsCritical: false, 3),
+            new("bite", IsCritical: true, 2), new PoolGap("bite", IsCritical: false, 1),
+        ],
+        Course.Asking(new HashSet<string>()).Gaps());
+
+    [Fact]
+    public void Critical_questions_do_not_stand_in_for_others() => Assert.Equal(
+        [new PoolGap("bite", IsCritical: false, 1)],
+        Course.Asking(Ids(Course.Questions.Where(question => question.Topic != "bite" || question.IsCritical))).Gaps());
+
+    [Fact]
+    public void An_id_that_the_course_does_not_have_means_nothing() =>
+        Assert.Equal(["bite-7"], Course.Asking(new HashSet<string> { "bite-7", "gone" }).Questions.Select(question => question.Id));
+
+    [Fact]
+    public void Asking_all_questions_changes_no_draw() => Gen.ULong.Sample(seed => Assert.Equal(
+        QuizDraw.From(Course, seed).Questions.Select(drawn => drawn.QuestionId),
+        QuizDraw.From(Course.Asking(Ids(Course.Questions)), seed).Questions.Select(drawn => drawn.QuestionId)));
+
+    [Fact]
+    public void A_pool_without_a_gap_can_be_drawn_and_draws_only_from_itself_and_one_with_a_gap_cannot() =>
+        Gen.Select(Gen.ULong, Gen.Bool.Array[Course.Questions.Count]).Sample((seed, isAsked) =>
+        {
+            var asked = Course.Asking(Ids(Course.Questions.Where((_, index) => isAsked[index])));
+
+            if (asked.Gaps().Count > 0) Assert.Throws<ArgumentException>(() => QuizDraw.From(asked, seed));
+            else Assert.Subset(Ids(asked.Questions).ToHashSet(), QuizDraw.From(asked, seed).Questions.Select(drawn => drawn.QuestionId).ToHashSet());
+        });
+}
