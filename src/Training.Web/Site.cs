@@ -64,7 +64,7 @@ public static class Site
         services.AddSingleton<RuleDecisions>();
         services.AddSingleton<StartedSittingSubmission>();
         services.AddReminders(options);
-        services.AddHealthChecks().AddCheck<RecordsHealthCheck>("records");
+        services.AddHealth();
         services.AddLocalization();
         services.AddRouting(routing => routing.ConstraintMap["language"] = typeof(LanguageRouteConstraint));
         services.AddControllersWithViews().AddRazorOptions(razor =>
@@ -91,7 +91,7 @@ public static class Site
         app.UseRateLimiter();
         app.UseAuthentication();
         app.UseDoors();
-        app.MapHealthChecks("/healthz");
+        app.MapHealth();
         app.MapControllers();
     }
 }

@@ -49,8 +49,11 @@ internal sealed class RunningSite : IDisposable
 
     public HttpClient Client { get; }
 
+    /// <summary>Everything that the site writes.</summary>
+    public string DataFolder => Path.Combine(folder, "var");
+
     /// <summary>Where mails are written without a mail server.</summary>
-    public string MailFolder => Path.Combine(folder, "var", "mail");
+    public string MailFolder => Path.Combine(DataFolder, "mail");
 
     public string CoursesFolder => Path.Combine(folder, "courses");
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
@@ -8,10 +9,16 @@ using Training.Records;
 namespace Training.Web.Tests.House;
 
 /// <summary>The program itself in a process of its own, so that it can be killed.</summary>
-internal sealed class ServerProcess(string folder) : IDisposable
+/// <param name="folder">Its data folder.</param>
+/// <param name="settings">Of the command line; later ones count.</param>
+internal sealed class ServerProcess(string folder, params IReadOnlyList<string> settings) : IDisposable
 {
+    private readonly ConcurrentQueue<string> lines = new();
     private readonly Uri address = new($"http://127.0.0.1:{FreePort()}");
     private Process? process;
+
+    /// <summary>What it printed so far.</summary>
+    public IReadOnlyCollection<string> Lines => lines;
 
     public string Database => Path.Combine(folder, "training.db");
 
@@ -21,10 +28,12 @@ internal sealed class ServerProcess(string folder) : IDisposable
         var start = new ProcessStartInfo("dotnet",
         [
             Path.Combine(AppContext.BaseDirectory, "Training.Web.dll"), "serve", $"--Urls={address}", $"--Training:PublicAddress={address}",
-            $"--Training:DataFolder={folder}", $"--Training:CoursesFolder={Repository.Path("courses")}", "--Logging:LogLevel:Default=None",
+            $"--Training:DataFolder={folder}", $"--Training:CoursesFolder={Repository.Path("courses")}", "--Logging:LogLevel:Default=None", .. settings,
         ])
-        { UseShellExecute = false };
-        process = Process.Start(start);
+        { UseShellExecute = false, RedirectStandardOutput = true };
+        process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
+        process.OutputDataReceived += (_, line) => lines.Enqueue(line.Data ?? "");
+        process.BeginOutputReadLine();
         using var client = new HttpClient { BaseAddress = address, Timeout = TimeSpan.FromSeconds(5) };
         for (var tries = 0; ; tries++)
         {
