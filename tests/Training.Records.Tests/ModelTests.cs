@@ -14,7 +14,7 @@ public sealed class ModelTests
     /// <summary>Texts without a bound: never in an index, never searched.</summary>
     private static readonly string[] Unbounded =
     [
-        "CourseSnapshotRecord.Content", "SittingResultRecord.Reasons", "ScoresheetResultRecord.Reasons", "DecisionRecord.Reasons",
+        "CourseChoice.CourseIds", "CourseSnapshotRecord.Content", "SittingResultRecord.Reasons", "ScoresheetResultRecord.Reasons", "DecisionRecord.Reasons",
         "DrawnQuestionRecord.OptionIds", "AnswerRecord.OptionIds", "StartedSitting.Draw", "StartedAnswer.OptionIds",
     ];
 

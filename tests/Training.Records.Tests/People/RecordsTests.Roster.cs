@@ -6,8 +6,8 @@ namespace Training.Records.Tests;
 public abstract partial class RecordsTests
 {
     private static NewPerson Somebody(Cast cast, string? badge = null, Guid? site = null) => new(
-        Guid.CreateVersion7(), "Solveig Amaro Quist", Language.Spanish, Cast.Today, cast.Employer, badge ?? $"N-{Guid.CreateVersion7():N}",
-        site ?? cast.Site);
+        Guid.CreateVersion7(), "Solveig Amaro Quist", Language.Spanish, Cast.Today,
+        new(cast.Employer, badge ?? $"N-{Guid.CreateVersion7():N}", site ?? cast.Site));
 
     [Fact]
     public async Task Somebody_new_is_kept_whole_or_not_at_all()
@@ -17,16 +17,29 @@ public abstract partial class RecordsTests
         await using var records = Database.Open();
 
         Assert.Equal(new Kept.Stored(somebody.Id), await records.RegisterAsync(somebody, Cancellation));
-        var taken = Somebody(cast, somebody.Badge);
+        var taken = Somebody(cast, somebody.Work!.Badge);
         Assert.Equal([RecordsProblems.BadgeTaken], Codes(await records.RegisterAsync(taken, Cancellation)));
         var elsewhere = Somebody(cast, site: Guid.CreateVersion7());
         Assert.Equal([RecordsProblems.SiteUnknown], Codes(await records.RegisterAsync(elsewhere, Cancellation)));
 
         await using var read = Database.Open();
         Assert.False(await read.Persons.AnyAsync(person => person.Id == taken.Id || person.Id == elsewhere.Id, Cancellation));
-        Assert.Equal(somebody.Id, await read.FindPersonByBadgeAsync(cast.Employer, somebody.Badge, Cancellation));
+        Assert.Equal(somebody.Id, await read.FindPersonByBadgeAsync(cast.Employer, somebody.Work!.Badge, Cancellation));
         Assert.Equal(cast.Site, (await read.FindSiteAsync(somebody.Id, Cast.Today, Cancellation))?.Id);
         Assert.Equal("Solveig Amaro Quist", (await read.NamesOfAsync([somebody.Id], Cast.Today.AddDays(-5), Cancellation))[somebody.Id]);
+    }
+
+    [Fact]
+    public async Task One_of_the_providers_own_people_is_kept_without_work()
+    {
+        var own = new NewPerson(Guid.CreateVersion7(), "Wanda Trujillo", Language.English, Cast.Today, Work: null);
+        await using var records = Database.Open();
+
+        Assert.Equal(new Kept.Stored(own.Id), await records.RegisterAsync(own, Cancellation));
+        Assert.Equal(new Kept.AlreadyStored(own.Id), await records.RegisterAsync(own, Cancellation));
+
+        Assert.Equal("Wanda Trujillo", (await records.FindNameAsync(own.Id, Cast.Today, Cancellation))?.Text);
+        Assert.False(await records.Employments.AnyAsync(row => row.PersonId == own.Id, Cancellation));
     }
 
     [Fact]
@@ -58,7 +71,7 @@ public abstract partial class RecordsTests
         Assert.IsType<Kept.Stored>(await records.KeepAsync(site, Cancellation));
 
         var kept = await records.KeepAsync(
-            new NewWork(somebody.Id, Cast.Today.AddDays(30), cast.Employer, somebody.Badge.ToLowerInvariant(), site.Id), Cancellation);
+            new NewWork(somebody.Id, Cast.Today.AddDays(30), cast.Employer, somebody.Work!.Badge.ToLowerInvariant(), site.Id), Cancellation);
 
         Assert.IsType<Kept.Stored>(kept);
         Assert.Equal(cast.Site, (await records.FindSiteAsync(somebody.Id, Cast.Today.AddDays(29), Cancellation))?.Id);

@@ -9,7 +9,7 @@ public sealed partial class PublicPagesTests(SharedSite shared)
     private readonly RunningSite site = shared.Site;
 
     [Fact]
-    public void Both_courses_are_served() => Assert.Equal("awareness handler", string.Join(' ', site.Shelf.Courses.Select(course => course.Id)));
+    public void Every_shipped_course_is_served() => Assert.Equal("awareness handler-refresher handler instructor", string.Join(' ', site.Shelf.Courses.Select(course => course.Id)));
 
     [Fact]
     public async Task Every_page_answers_in_its_language_with_one_first_line()

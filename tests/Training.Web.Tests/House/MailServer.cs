@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
+using System.Security.Cryptography.X509Certificates;
 using MimeKit;
 using SmtpServer;
 using SmtpServer.ComponentModel;
@@ -17,7 +18,8 @@ internal sealed class MailServer : IAsyncDisposable
     private readonly CancellationTokenSource stop = new();
     private readonly Task running;
 
-    public MailServer()
+    /// <param name="certificate">With one it offers STARTTLS; without, it takes mail in the clear.</param>
+    public MailServer(X509Certificate2? certificate = null)
     {
         using (var listener = new TcpListener(IPAddress.Loopback, 0))
         {
@@ -26,10 +28,14 @@ internal sealed class MailServer : IAsyncDisposable
         }
 
         var services = new ServiceProvider();
-        services.Add(new Store(Accepted));
+        services.Add(new Store(this));
         services.Add(new Filter());
         var options = new SmtpServerOptionsBuilder().ServerName("localhost")
-            .Endpoint(endpoint => endpoint.Endpoint(new IPEndPoint(IPAddress.Loopback, Port))).Build();
+            .Endpoint(endpoint =>
+            {
+                endpoint.Endpoint(new IPEndPoint(IPAddress.Loopback, Port));
+                if (certificate is not null) endpoint.Certificate(certificate);
+            }).Build();
         running = new SmtpServer.SmtpServer(options, services).StartAsync(stop.Token);
     }
 
@@ -37,6 +43,15 @@ internal sealed class MailServer : IAsyncDisposable
 
     /// <summary>Every mail that was accepted, in order, repeats and all.</summary>
     public ConcurrentQueue<MimeMessage> Accepted { get; } = new();
+
+    /// <summary>The same as their bytes came in.</summary>
+    public ConcurrentQueue<byte[]> Received { get; } = new();
+
+    /// <summary>Whether each mail came over an encrypted connection.</summary>
+    public ConcurrentQueue<bool> Encrypted { get; } = new();
+
+    /// <summary>Called when a mail is in our hands and its sender does not know it yet.</summary>
+    public Action OnAccepted { get; set; } = () => { };
 
     public KeyValuePair<string, string>[] Settings =>
     [
@@ -58,13 +73,16 @@ internal sealed class MailServer : IAsyncDisposable
         }
     }
 
-    private sealed class Store(ConcurrentQueue<MimeMessage> accepted) : MessageStore
+    private sealed class Store(MailServer server) : MessageStore
     {
         public override async Task<SmtpResponse> SaveAsync(
             ISessionContext context, IMessageTransaction transaction, ReadOnlySequence<byte> buffer, CancellationToken cancellationToken)
         {
             using var bytes = new MemoryStream(buffer.ToArray());
-            accepted.Enqueue(await MimeMessage.LoadAsync(bytes, cancellationToken));
+            server.Received.Enqueue(buffer.ToArray());
+            server.Encrypted.Enqueue(context.Pipe?.IsSecure == true);
+            server.Accepted.Enqueue(await MimeMessage.LoadAsync(bytes, cancellationToken));
+            server.OnAccepted();
             return SmtpResponse.Ok;
         }
     }

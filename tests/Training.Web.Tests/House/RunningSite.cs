@@ -4,6 +4,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Demo;
@@ -35,6 +36,7 @@ internal sealed class RunningSite : IDisposable
             builder.ConfigureServices(services =>
             {
                 services.AddSingleton<TimeProvider>(Clock);
+                services.AddSingleton<ILoggerProvider>(Log);
                 // The clock of the jobs would start a round in the middle of a test; tests start their own.
                 foreach (var clock in services.Where(IsClockOfJobs).ToList()) services.Remove(clock);
                 if (isDemo) services.AddSingleton(new DemoMark(IsOn: true));
@@ -48,6 +50,9 @@ internal sealed class RunningSite : IDisposable
     public StoppedClock Clock { get; } = new(Now);
 
     public HttpClient Client { get; }
+
+    /// <summary>What it logged, as far as its settings let it.</summary>
+    public CapturedLog Log { get; } = new();
 
     /// <summary>Everything that the site writes.</summary>
     public string DataFolder => Path.Combine(folder, "var");
@@ -121,7 +126,8 @@ internal sealed class RunningSite : IDisposable
     public void Dispose()
     {
         Stop();
-        Directory.Delete(folder, recursive: true);
+        // One that was restarted shares its folder with its successor.
+        if (Directory.Exists(folder)) Directory.Delete(folder, recursive: true);
     }
 
     private void AcceptQuestions()

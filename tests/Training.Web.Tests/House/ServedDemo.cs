@@ -29,6 +29,7 @@ public sealed class ServedDemo : IAsyncLifetime
     private static readonly DateTimeOffset Now = new(MadeDemo.Today, new(17, 44), TimeSpan.Zero);
 
     private readonly MadeDemo demo = new();
+    private readonly KeyValuePair<string, string>[] settings;
     private readonly string folder = Directory.CreateTempSubdirectory("training-served-").FullName;
 
     internal RunningSite Site { get; private set; } = null!; // made by InitializeAsync
@@ -38,6 +39,14 @@ public sealed class ServedDemo : IAsyncLifetime
 
     /// <summary>What belongs to others like them.</summary>
     internal Belongings Foreign { get; private set; } = null!; // made by InitializeAsync
+
+    public ServedDemo()
+        : this([])
+    {
+    }
+
+    /// <summary>The demo with settings of a test's own.</summary>
+    internal ServedDemo(KeyValuePair<string, string>[] settings) => this.settings = settings;
 
     public async ValueTask InitializeAsync()
     {
@@ -53,10 +62,13 @@ public sealed class ServedDemo : IAsyncLifetime
         }
 
         Site = RunningSite.Start(isDemo: true,
+        [
             new("Training:Database:Connection", $"Data Source={database}"),
             new("Training:PublicAddress", "http://localhost:5080"),
             new("Training:Provider:TimeZone", "America/Phoenix"),
-            new("Training:Verify:ChecksPerMinute", "10000"));
+            new("Training:Verify:ChecksPerMinute", "10000"),
+            .. settings,
+        ]);
         Site.Clock.Now = Now;
         await Site.Services.GetRequiredService<ReminderSweep>().RunAsync(CancellationToken.None);
         Own = await BelongingsAsync("araceli.norcross", "winifred.oakley", "delphine.marrow", "joaquin.penuelas");
@@ -123,7 +135,8 @@ public sealed class ServedDemo : IAsyncLifetime
                            where employment.EmployerId == employerId && employment.EndsOn == null
                            select employment.PersonId;
             var certified = await records.Periods.Where(period => period.SchemeId == "handler" && employed.Contains(period.PersonId)
-                    && period.ExpiresOn > MadeDemo.Today && !records.Suspensions.Any(row => row.PersonId == period.PersonId))
+                    && period.ExpiresOn > MadeDemo.Today && !records.Suspensions.Any(row => row.PersonId == period.PersonId)
+                    && !records.Withdrawals.Any(row => row.PersonId == period.PersonId))
                 .OrderBy(period => period.PersonId).FirstAsync();
             var sheet = await StartSheetAsync(records, instructorId);
             found = new(

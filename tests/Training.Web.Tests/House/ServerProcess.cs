@@ -22,8 +22,11 @@ internal sealed class ServerProcess(string folder, params IReadOnlyList<string> 
 
     public string Database => Path.Combine(folder, "training.db");
 
-    /// <summary>Starts it and waits until it serves.</summary>
-    public async Task StartAsync()
+    /// <summary>Environment variables that it starts with, beside those of the test.</summary>
+    public Dictionary<string, string> Environment { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Starts it and does not wait.</summary>
+    public void Begin()
     {
         var start = new ProcessStartInfo("dotnet",
         [
@@ -31,9 +34,16 @@ internal sealed class ServerProcess(string folder, params IReadOnlyList<string> 
             $"--Training:DataFolder={folder}", $"--Training:CoursesFolder={Repository.Path("courses")}", "--Logging:LogLevel:Default=None", .. settings,
         ])
         { UseShellExecute = false, RedirectStandardOutput = true };
+        foreach (var (name, value) in Environment) start.Environment[name] = value;
         process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
         process.OutputDataReceived += (_, line) => lines.Enqueue(line.Data ?? "");
         process.BeginOutputReadLine();
+    }
+
+    /// <summary>Starts it and waits until it serves.</summary>
+    public async Task StartAsync()
+    {
+        Begin();
         using var client = new HttpClient { BaseAddress = address, Timeout = TimeSpan.FromSeconds(5) };
         for (var tries = 0; ; tries++)
         {

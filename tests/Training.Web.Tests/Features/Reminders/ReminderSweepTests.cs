@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Training.Courses;
@@ -50,6 +52,50 @@ public sealed class ReminderSweepTests : IAsyncLifetime
             var reminder = await records.Reminders.SingleAsync(row => row.PersonId == holder);
             Assert.Equal(("P7D", Today.AddDays(-1)), (reminder.Milestone, reminder.DueOn));
             Assert.NotNull((await records.OutgoingMails.SingleAsync(row => row.Id == reminder.MailId)).SentAt);
+        });
+    }
+
+    /// <summary>Read by Python's <c>email</c> package, which shares no code with what wrote it.</summary>
+    [Fact]
+    public async Task Another_program_reads_the_same_subject_text_and_ids()
+    {
+        await HoldAsync(Today.AddDays(6), "ileana@example.org", Language.Spanish);
+        await RunAsync();
+        var file = Path.GetTempFileName();
+        await File.WriteAllBytesAsync(file, Assert.Single(server.Received));
+
+        var read = await PythonAsync(
+            "import email,email.policy,json,sys; m=email.message_from_binary_file(open(sys.argv[1],'rb'),policy=email.policy.default); "
+            + "print(json.dumps({'subject':m['Subject'],'to':m['To'].addresses[0].addr_spec,'from':m['From'].addresses[0].display_name,'id':m['Message-ID'],"
+            + "'date':m['Date'].datetime.isoformat(),'auto':m['Auto-Submitted'],'language':m['Content-Language'],'type':m.get_content_type(),'charset':m.get_content_charset(),"
+            + "'text':m.get_content(),'defects':len(m.defects)}))",
+            file);
+
+        var mail = Assert.Single(server.Accepted);
+        Assert.Equal(
+            (mail.Subject, "ileana@example.org", "Quillback Field Safety", $"<{mail.MessageId}>", "auto-generated", "es", "text/plain", "utf-8"),
+            (read["subject"], read["to"], read["from"], read["id"], read["auto"], read["language"], read["type"], read["charset"]));
+        Assert.Equal(mail.TextBody!.ReplaceLineEndings("\n"), read["text"].ReplaceLineEndings("\n")); // not null: it is plain text
+        Assert.Equal("2026-11-25T17:44:00+00:00", read["date"]);
+        Assert.Equal("0", read["defects"]);
+        File.Delete(file);
+    }
+
+    [Fact]
+    public async Task A_server_whose_certificate_nobody_vouches_for_gets_no_mail()
+    {
+        using var certificate = Certificates.SelfSigned();
+        await using var other = new MailServer(certificate);
+        using var own = RunningSite.Start(isDemo: false, [.. other.Settings, new("Training:Mail:Security", "StartTls")]);
+        await HoldAsync(own, Today.AddDays(6), "ileana@example.org", Language.English);
+
+        await own.Services.GetRequiredService<ReminderJob>().RunAsync(default);
+
+        Assert.Empty(other.Accepted);
+        await own.RecordAsync(async records =>
+        {
+            var mail = await records.OutgoingMails.SingleAsync();
+            Assert.Equal((1, true), (mail.FailedTries, mail.LastAnswer!.Contains("certificate", StringComparison.OrdinalIgnoreCase))); // not null: it failed
         });
     }
 
@@ -199,7 +245,17 @@ public sealed class ReminderSweepTests : IAsyncLifetime
 
     private Task RunAsync() => site.Services.GetRequiredService<ReminderJob>().RunAsync(default);
 
-    private async Task<Guid> HoldAsync(DateOnly expiresOn, string? address, Language language = Language.English)
+    private Task<Guid> HoldAsync(DateOnly expiresOn, string? address, Language language = Language.English) => HoldAsync(site, expiresOn, address, language);
+
+    private static async Task<Dictionary<string, string>> PythonAsync(string program, string file)
+    {
+        using var python = Process.Start(new ProcessStartInfo("/usr/bin/python3", ["-c", program, file]) { RedirectStandardOutput = true, UseShellExecute = false })!; // not null: started
+        var json = await python.StandardOutput.ReadToEndAsync();
+        await python.WaitForExitAsync();
+        return JsonDocument.Parse(json).RootElement.EnumerateObject().ToDictionary(value => value.Name, value => value.Value.ToString(), StringComparer.Ordinal);
+    }
+
+    private static async Task<Guid> HoldAsync(RunningSite site, DateOnly expiresOn, string? address, Language language)
     {
         var (_, personId, _) = await site.IssueAsync("handler", expiresOn.AddMonths(-12), expiresOn);
         await site.RecordAsync(async records =>

@@ -1,8 +1,9 @@
+using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using MimeKit;
 using Training.Certification;
 using Training.Records;
+using Training.Web.Doors;
 using Training.Web.Features.Reminders;
 using Training.Web.Tests.Demo;
 using Training.Web.Tests.House;
@@ -10,14 +11,15 @@ using Training.Web.Tests.House;
 namespace Training.Web.Tests.Features.Reminders;
 
 /// <summary>The demo's programme, the clock moved day by day over 14 months: what was made, what was written and what the rule says are the same.</summary>
-public sealed class ReminderYearTests
+public sealed partial class ReminderYearTests
 {
     private const int Days = 426;
 
     [Fact]
     public async Task Day_by_day_over_fourteen_months_exactly_what_the_rule_says_goes_out()
     {
-        await using var demo = new ServedDemo();
+        await using var server = new MailServer();
+        await using var demo = new ServedDemo(server.Settings);
         await demo.InitializeAsync();
         var all = new List<HeldCertification>();
         await demo.Site.RecordAsync(async records =>
@@ -28,6 +30,7 @@ public sealed class ReminderYearTests
             await records.SaveChangesAsync();
             await foreach (var held in records.AllHeldCertificationsAsync(CancellationToken.None)) all.Add(held);
         });
+        using var lead = await demo.SignInAsync(ServedDemo.Actors[Role.ProgrammeLead]);
         // Today's were made when the demo was opened.
         var job = demo.Site.Services.GetRequiredService<ReminderJob>();
         var start = demo.Site.Clock.Now;
@@ -50,9 +53,33 @@ public sealed class ReminderYearTests
         Assert.True(expected.Count > 200, $"{expected.Count} expected");
         Assert.Equal(expected.Order(), made.Select(row => Key(row.PersonId, row.SchemeId, row.PeriodNumber, row.DueOn)).Order());
         Assert.Equal(made.Where(row => row.MailId is not null).Select(row => row.MailId!.Value).Concat(weekly).Order(), sent.Select(mail => mail.Id).Order());
-        var files = Directory.GetFiles(demo.Site.MailFolder, "*.eml").Select(file => MimeMessage.Load(file)).ToList();
-        Assert.Equal(sent.Select(mail => $"{mail.Id:N}@localhost").Order(), files.Select(file => file.MessageId).Order());
+        // The server that is not ours got each of them once, to the address on record.
+        Assert.Equal(
+            sent.Select(mail => $"{mail.Id:N}@localhost {mail.Address}").Order(),
+            server.Accepted.Select(mail => $"{mail.MessageId} {mail.To.Mailboxes.Single().Address}").Order());
+        // The log counted them, and names nobody.
+        var logged = demo.Site.Log.Lines.Where(line => line.Event == "Reminded").ToList();
+        Assert.Equal(
+            (made.Count(row => row.MailId is not null), made.Count(row => row.MailId is null)),
+            (logged.Sum(line => (int)line.Values["Mails"]!), logged.Sum(line => (int)line.Values["Told"]!))); // not null: both are counts
+        Assert.DoesNotContain(demo.Site.Log.Lines, line => line.Line.Contains("example.org", StringComparison.Ordinal));
+        // The leads' page lists the newest of them, in their order.
+        var newest = made.OrderByDescending(row => row.MadeAt).ThenByDescending(row => row.Id).Take(50).Select(row => row.PersonId);
+        Assert.Equal(newest, await ShownAsync(demo, lead));
     }
+
+    /// <summary>Who stands under the last heading of the leads' page.</summary>
+    private static async Task<IEnumerable<Guid>> ShownAsync(ServedDemo demo, PlainBrowser lead)
+    {
+        // Sessions end after a day; the clock went on by more than a year.
+        using var again = await demo.SignInAsync(ServedDemo.Actors[Role.ProgrammeLead]);
+        Assert.Equal(303, (await lead.GetAsync("/en/programme/reminders")).Status);
+        var html = (await again.GetAsync("/en/programme/reminders")).Html;
+        return Person().Matches(html[html.LastIndexOf("<h2>", StringComparison.Ordinal)..]).Select(match => Guid.Parse(match.Groups["id"].Value));
+    }
+
+    [GeneratedRegex("/en/programme/people/(?<id>[0-9a-f-]{36})", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Person();
 
     // A second implementation, by counting days: docs/rules.md, "Reminders".
     private static string? Stands(HeldCertification held, DateOnly day)

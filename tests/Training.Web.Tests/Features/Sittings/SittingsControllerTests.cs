@@ -247,12 +247,12 @@ public sealed class SittingsControllerTests(SharedSite shared)
         var html = (await quiz.Browser.GetAsync(quiz.PathIn(tag))).Html;
 
         Assert.Contains(tag == "en" ? "Not yet: 0 of 10 right, and it takes 8." : "Todavía no: 0 de 10 correctas; hacen falta 8.", html, StringComparison.Ordinal);
-        Assert.Contains($"/{tag}/courses/awareness/distances#stand-off", html, StringComparison.Ordinal);
         Assert.Contains(tag == "en" ? "critical question" : "preguntas críticas", html, StringComparison.OrdinalIgnoreCase);
         var language = LanguageTags.Find(tag)!.Value;
         foreach (var number in Enumerable.Range(1, quiz.Count))
         {
-            var words = quiz.QuestionAt(number).Words[language];
+            var (words, passage) = (quiz.QuestionAt(number).Words[language], quiz.QuestionAt(number).Passage);
+            Assert.Contains($"/{tag}/courses/awareness/{passage.ModuleId}#{passage.Section}", html, StringComparison.Ordinal);
             Assert.DoesNotContain(System.Net.WebUtility.HtmlDecode(words.StemHtml), html, StringComparison.Ordinal);
             Assert.DoesNotContain(System.Net.WebUtility.HtmlDecode(words.ExplanationHtml), html, StringComparison.Ordinal);
         }
