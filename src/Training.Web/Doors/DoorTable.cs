@@ -80,6 +80,8 @@ public static class DoorTable
         new(Get, "/{language:language}/employers/{employerId:guid}/matrix.csv", [Role.ProgrammeLead], Whose.Any),
         new(Get, "/{language:language}/employers/{employerId:guid}/people/{personId:guid}", [Role.Employer], Whose.Own),
         new(Get, "/{language:language}/employers/{employerId:guid}/people/{personId:guid}", [Role.ProgrammeLead], Whose.Any),
+        new(Get, "/{language:language}/employers/{employerId:guid}/crew-lists", [Role.Employer], Whose.Own),
+        new(Get, "/{language:language}/employers/{employerId:guid}/crew-lists", [Role.ProgrammeLead], Whose.Any),
         new(Get, "/{language:language}/employers/{employerId:guid}/roster", [Role.Employer], Whose.Own),
         new(Get, "/{language:language}/employers/{employerId:guid}/roster", [Role.ProgrammeLead], Whose.Any),
         new(Post, "/{language:language}/employers/{employerId:guid}/roster", [Role.Employer], Whose.Own),
