@@ -22,6 +22,7 @@ public static class DoorTable
         new(Get, "/{language:language}", Everybody, Whose.Public),
         new(Get, "/{language:language}/courses/{courseId}", Everybody, Whose.Public),
         new(Get, "/{language:language}/courses/{courseId}/{moduleId}", Everybody, Whose.Public),
+        new(Get, "/{language:language}/distances", Everybody, Whose.Public),
         new(Get, "/verify", Everybody, Whose.Public),
         new(Get, "/{language:language}/verify", Everybody, Whose.Public),
         new(Get, "/verify/{serial}", Everybody, Whose.Public),

@@ -21,7 +21,7 @@ public static class PageLanguage
         var spoken = language ?? Preferred(context.Request.Headers.AcceptLanguage);
         context.Items[typeof(Language)] = spoken;
         // A refusal is rendered under another path; the switch of languages leads to what was asked for.
-        context.Items[typeof(PageAddress)] = new PageAddress(BelowLanguage(context.Request.Path, language));
+        context.Items[typeof(PageAddress)] = new PageAddress(BelowLanguage(context.Request.Path, language), context.Request.QueryString);
         CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = spoken.Culture();
         return next(context);
     });

@@ -5,6 +5,9 @@ internal static class ShippedCourses
 {
     public static string Folder { get; } = Path.Combine(FindRoot(), "courses");
 
+    /// <summary>As the engine reads them.</summary>
+    public static CourseReading Reading { get; } = CourseReader.Read(CourseFiles.FromFolder(Folder));
+
     public static IReadOnlyList<string> Ids { get; } =
         [.. Directory.EnumerateFiles(Folder, "course.yaml", SearchOption.AllDirectories).Select(file => new FileInfo(file).Directory!.Name).Order()];
 

@@ -12,6 +12,8 @@ internal static class PublicPages
     private static IEnumerable<string> Of(RunningSite site, string tag)
     {
         yield return $"/{tag}";
+        yield return $"/{tag}/distances";
+        yield return $"/{tag}/distances?Snake=150&Tool=122";
         yield return $"/{tag}/verify";
         yield return $"/{tag}/verify/not-a-serial";
         foreach (var course in site.Shelf.Courses)
