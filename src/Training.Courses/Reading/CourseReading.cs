@@ -18,7 +18,7 @@ public sealed record CourseReading(
     SpeciesLibrary? Library)
 {
     /// <summary>All sheets, in the order of the file; none where a file of theirs has a finding.</summary>
-    public IReadOnlyList<Species> Species => Library?.Species ?? [];
+    public IReadOnlyList<SpeciesSheet> Species => Library?.Species ?? [];
 
     /// <summary>All regional sets, in the order of the file; none where a file of theirs has a finding.</summary>
     public IReadOnlyList<RegionalSet> Regions => Library?.Regions ?? [];

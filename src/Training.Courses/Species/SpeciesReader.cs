@@ -42,7 +42,7 @@ internal static class SpeciesReader
         var greatest = ReadLengths(folder, fields, "greatest");
         var confusions = Listed.Ids(fields, "confused-with", fields.Optional("confused-with"));
         fields.Finish();
-        var sheet = new Species(
+        var sheet = new SpeciesSheet(
             id, group, [.. names.Select(name => name.Text)], fact, where, typical, greatest, [.. confusions.Select(other => other.Text)],
             new Dictionary<Language, SpeciesWords>());
         return new(sheet, fields, confusions, states);
@@ -89,5 +89,5 @@ internal static class SpeciesReader
 
     /// <summary>A sheet without words, and where its parts stand.</summary>
     public sealed record ReadSheet(
-        Species Sheet, Fields Fields, IReadOnlyList<(string Id, int Line)> Confusions, IReadOnlyList<(string State, int Line)> States);
+        SpeciesSheet Sheet, Fields Fields, IReadOnlyList<(string Id, int Line)> Confusions, IReadOnlyList<(string State, int Line)> States);
 }

@@ -23,7 +23,7 @@ public enum SpeciesGroup
 /// <param name="Greatest">Greatest lengths, one an author; empty: no source was found.</param>
 /// <param name="ConfusedWith">Ids of the sheets that this one names; <see cref="SpeciesLibrary.ConfusedWith"/> knows both directions.</param>
 /// <param name="Words">One entry for each language.</param>
-public sealed record Species(
+public sealed record SpeciesSheet(
     string Id,
     SpeciesGroup Group,
     IReadOnlyList<string> ScientificNames,
