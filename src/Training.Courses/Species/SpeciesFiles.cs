@@ -51,8 +51,8 @@ internal static class SpeciesFiles
             var id = WordFile.TakeItemId(item) ?? "";
             var name = item is [ParagraphBlock paragraph] ? PlainText.Of(paragraph) : "";
             if (!ids.Contains(id, StringComparer.Ordinal)) Report(CourseProblems.WordsUnexpected, id);
-            else if (name.Length == 0) Report(CourseProblems.WordsMissing, id);
             else if (!names.TryAdd(id, name)) Report(CourseProblems.WordsTwice, id);
+            else if (name.Length == 0) Report(CourseProblems.WordsMissing, id);
         }
 
         foreach (var id in ids.Where(id => !names.ContainsKey(id))) folder.Problems.Add(new(CourseProblems.WordsMissing, new(file.Path), id));

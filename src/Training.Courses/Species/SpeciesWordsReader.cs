@@ -46,11 +46,11 @@ internal static class SpeciesWordsReader
         }
     }
 
-    /// <summary>A topic that is missing is one finding; the facts that it would have cited are not told one by one.</summary>
+    /// <summary>A topic that is missing, or cites nothing at all, is one finding; the facts that it would have cited are not told one by one.</summary>
     private static bool IsFirstToTell(string missing, IReadOnlySet<string> trace)
     {
         var colon = missing.IndexOf(':', StringComparison.Ordinal);
-        return colon < 0 || trace.Contains(missing[..colon]);
+        return colon < 0 || trace.Any(cited => cited.StartsWith(missing[..(colon + 1)], StringComparison.Ordinal));
     }
 
     private static ReadSheetWords ReadOne(CourseFolder folder, WordFile file, string id, WordSection section)

@@ -72,6 +72,11 @@ public sealed class SpeciesFindingTests
     }
 
     [Theory]
+    [InlineData("en/species.md", "hills. <fact:F-SP-91>", "hills."), InlineData("en/regions.md", "- `south` The south\n", "- `south`\n")]
+    [InlineData("es/species.md", "- `range` Arizona and the hills. <fact:F-SP-91>\n", "")]
+    public void One_slip_in_words_is_told_once(string file, string old, string @new) => Assert.Single(SpeciesFixture.ReadWith(file, old, @new).Reading.Problems);
+
+    [Theory]
     [InlineData("species.yaml"), InlineData("regions.yaml"), InlineData("en/species.md"), InlineData("es/species.md"), InlineData("en/regions.md"), InlineData("es/regions.md")]
     public void With_one_of_the_files_the_others_must_be_there(string file)
     {

@@ -16,6 +16,10 @@ public sealed record GuidanceNow(GuidanceSet Guidance, string Region, DateOnly O
     /// <summary>The value in words; the bare code where nobody put it in words.</summary>
     public string Text(GuidanceEntry entry) => Guidance.Text(entry.Value, Language) ?? ((GuidanceValue.Code)entry.Value).Name;
 
+    /// <summary>A share of a length in words.</summary>
+    public string Text(ReachFraction fraction) =>
+        Guidance.Text(new GuidanceValue.Quantity((decimal)fraction.Numerator / fraction.Denominator, "fraction"), Language) ?? fraction.ToString();
+
     /// <summary>What reach is judged by, with the entries behind it; null where guidance gives no fraction or no margin.</summary>
     public (ReachRules Rules, GuidanceEntry Fraction, GuidanceEntry Margin)? FindReach(string snakes) =>
         Find(Reach, snakes) is { } fraction && Find("margin", snakes) is { } margin

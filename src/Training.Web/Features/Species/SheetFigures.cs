@@ -49,7 +49,7 @@ public sealed record SheetFigures(
         var line = StrikeDistances.StandOffLine(longest.LongestCm, standOffCm, rules.MarginCm);
         return new(
             longest,
-            guidance.Text(fraction),
+            guidance.Text(rules.Deciding),
             notes.Cite(fraction),
             StrikeDistances.Reach(longest.LongestCm, rules.Deciding),
             guidance.Text(margin),

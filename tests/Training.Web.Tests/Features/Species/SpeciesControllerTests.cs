@@ -34,9 +34,9 @@ public sealed partial class SpeciesControllerTests(SharedSite shared)
     {
         var (_, html) = await site.GetAsync("/en/species?state=US-GA");
 
-        Assert.Equal(["florida-cottonmouth"], Under(html, "A source names Georgia"));
-        Assert.Contains("timber-rattlesnake", Under(html, "A source describes an area that may take in Georgia"));
-        Assert.Contains("texas-coral-snake", Under(html, "Sources name other states of the region, and not Georgia"));
+        Assert.Equal(["florida-cottonmouth"], Under(html, "The source names Georgia"));
+        Assert.Contains("timber-rattlesnake", Under(html, "The source gives an area in words and does not name Georgia"));
+        Assert.Contains("texas-coral-snake", Under(html, "The source names other states, and not Georgia"));
         Assert.Contains("<option value=\"US-GA\" selected=\"selected\">Georgia</option>", html, StringComparison.Ordinal);
     }
 
@@ -48,7 +48,7 @@ public sealed partial class SpeciesControllerTests(SharedSite shared)
             var (_, html) = await site.GetAsync($"/en/species?state={state}");
             var named = site.Shelf.Species.Species.Where(sheet => sheet.Where?.States.Contains(state) == true).Select(sheet => sheet.Id).Order().ToList();
 
-            Assert.Equal(named, Under(html, $"A source names {Regions.NameOf(state, Language.English)}").Order());
+            Assert.Equal(named, Under(html, $"The source names {Regions.NameOf(state, Language.English)}").Order());
         }
     }
 
@@ -84,7 +84,7 @@ public sealed partial class SpeciesControllerTests(SharedSite shared)
 
         Assert.Equal("163 cm (65 in)", Cell(html, "Strike reach"));
         Assert.Equal("193 cm (76 in)", Cell(html, "Minimum working length of a tool"));
-        Assert.Contains("At most two-thirds of the greatest length, 244 cm (96 in). Looked up in a source.", html, StringComparison.Ordinal);
+        Assert.Contains("The largest share that a source gives (two-thirds), of the greatest length: 244 cm (96 in). Looked up in a source.", html, StringComparison.Ordinal);
     }
 
     /// <summary>A field guide is remembered to give 189 cm, a page was looked up that says more than 183: the longer one is reckoned with, and said to be a memory.</summary>
@@ -93,9 +93,9 @@ public sealed partial class SpeciesControllerTests(SharedSite shared)
     {
         var (_, html) = await site.GetAsync("/en/species/timber-rattlesnake");
 
-        Assert.Matches("more than 183 cm \\(72 in\\)<sup.*?</sup>\\s*Looked up in a source\\.", html);
-        Assert.Matches("189 cm \\(74 in\\)<sup.*?</sup>\\s*From memory; not looked up yet\\.", html);
-        Assert.Contains("At most two-thirds of the greatest length, 189 cm (74 in). From memory; not looked up yet.", html, StringComparison.Ordinal);
+        Assert.Matches("more than 183 cm \\(72 in\\)<sup.*?</sup>\\s*<span class=\"soft\">Looked up in a source\\.", html);
+        Assert.Matches("189 cm \\(74 in\\)<sup.*?</sup>\\s*<span class=\"soft\">From memory; not looked up yet\\.", html);
+        Assert.Contains("The largest share that a source gives (two-thirds), of the greatest length: 189 cm (74 in). From memory; not looked up yet.", html, StringComparison.Ordinal);
     }
 
     [Theory, MemberData(nameof(Tags))]
