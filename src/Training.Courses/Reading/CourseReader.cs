@@ -10,10 +10,11 @@ public static class CourseReader
     {
         var problems = new List<Problem>(files.Problems);
         var shared = SharedSources.Read(files, problems);
+        var library = SpeciesFiles.Read(files, shared, address ?? ModuleAddresses.Beside, problems);
         var folders = new SortedDictionary<string, ReadFolder?>(StringComparer.Ordinal);
         foreach (var path in files.Paths.Where(path => !path.Contains('/', StringComparison.Ordinal)))
         {
-            if (path is not ("facts.yaml" or "guidance.yaml" or "README.md")) problems.Add(new(CourseProblems.FileUnexpected, new(path)));
+            if (path is not ("facts.yaml" or "guidance.yaml" or "README.md") && !SpeciesFiles.IsOurs(path)) problems.Add(new(CourseProblems.FileUnexpected, new(path)));
         }
 
         foreach (var id in files.Paths.Where(path => path.Contains('/', StringComparison.Ordinal)).Select(path => path[..path.IndexOf('/', StringComparison.Ordinal)]).Distinct(StringComparer.Ordinal))
@@ -31,13 +32,15 @@ public static class CourseReader
             [.. problems.OrderBy(problem => problem.Place.File, StringComparer.Ordinal).ThenBy(problem => problem.Place.Line ?? 0)],
             shared.Guidance,
             [.. shared.Facts.Values.OrderBy(fact => fact.Id, StringComparer.Ordinal)],
-            [.. folders.Values.OfType<ReadFolder>().SelectMany(folder => folder.Coverage)]);
+            [.. folders.Values.OfType<ReadFolder>().SelectMany(folder => folder.Coverage)],
+            library);
     }
 
     private static void CheckLanguageFolders(CourseFiles files, List<Problem> problems)
     {
         foreach (var path in files.Paths.Where(path => LanguageTags.All.Any(language => path.StartsWith(language.Tag() + "/", StringComparison.Ordinal))))
         {
+            if (SpeciesFiles.IsOurs(path)) continue;
             if (!path.EndsWith("/guidance.md", StringComparison.Ordinal) || path.Count(c => c == '/') != 1) problems.Add(new(CourseProblems.FileUnexpected, new(path)));
         }
     }

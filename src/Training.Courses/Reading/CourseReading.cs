@@ -7,13 +7,22 @@ namespace Training.Courses;
 /// <param name="Guidance">All entries, superseded ones included.</param>
 /// <param name="Facts">All facts, in the order of their ids.</param>
 /// <param name="Coverage">How many questions and steps each objective has, broken courses included; none is a finding too.</param>
+/// <param name="Library">Species sheets and regional sets; empty where there are no such files, null where one of them has a finding.</param>
 public sealed record CourseReading(
     IReadOnlyList<Course> Courses,
     IReadOnlyList<CourseSnapshot> Snapshots,
     IReadOnlyList<Problem> Problems,
     GuidanceSet Guidance,
     IReadOnlyList<Fact> Facts,
-    IReadOnlyList<ObjectiveCoverage> Coverage);
+    IReadOnlyList<ObjectiveCoverage> Coverage,
+    SpeciesLibrary? Library)
+{
+    /// <summary>All sheets, in the order of the file; none where a file of theirs has a finding.</summary>
+    public IReadOnlyList<SpeciesSheet> Species => Library?.Species ?? [];
+
+    /// <summary>All regional sets, in the order of the file; none where a file of theirs has a finding.</summary>
+    public IReadOnlyList<RegionalSet> Regions => Library?.Regions ?? [];
+}
 
 /// <summary>What asks for an objective.</summary>
 /// <param name="CourseId">The course.</param>

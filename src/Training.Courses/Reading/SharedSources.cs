@@ -5,7 +5,8 @@ namespace Training.Courses;
 /// <summary>Facts and guidance that all courses rest on.</summary>
 internal sealed record SharedSources(IReadOnlyDictionary<string, Fact> Facts, GuidanceSet Guidance, IReadOnlyDictionary<Language, IReadOnlyDictionary<string, string>> Words)
 {
-    private static readonly (string, FactStanding)[] Standings =
+    /// <summary>How files name each standing.</summary>
+    public static readonly (string Name, FactStanding Value)[] Standings =
         [("confirmed", FactStanding.Confirmed), ("common-practice", FactStanding.CommonPractice), ("from-memory", FactStanding.FromMemory)];
 
     private static readonly (string, string)[] Units = [("cm", "cm"), ("ft", "ft"), ("fraction", "fraction"), ("minutes", "minutes"), ("°C", "°C")];

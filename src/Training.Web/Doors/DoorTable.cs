@@ -17,12 +17,14 @@ public static class DoorTable
     /// <summary>Every row; an address has one for each set of roles that finds other records there.</summary>
     public static IReadOnlyList<Door> Rows { get; } =
     [
-        // What a stranger may see: courses, the check of a certificate, and the way in.
+        // What a stranger may see: courses, species sheets, the check of a certificate, and the way in.
         new(Get, "/", Everybody, Whose.Public),
         new(Get, "/{language:language}", Everybody, Whose.Public),
         new(Get, "/{language:language}/courses/{courseId}", Everybody, Whose.Public),
         new(Get, "/{language:language}/courses/{courseId}/{moduleId}", Everybody, Whose.Public),
         new(Get, "/{language:language}/distances", Everybody, Whose.Public),
+        new(Get, "/{language:language}/species", Everybody, Whose.Public),
+        new(Get, "/{language:language}/species/{speciesId}", Everybody, Whose.Public),
         new(Get, "/verify", Everybody, Whose.Public),
         new(Get, "/{language:language}/verify", Everybody, Whose.Public),
         new(Get, "/verify/{serial}", Everybody, Whose.Public),

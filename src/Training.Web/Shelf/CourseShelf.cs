@@ -22,8 +22,12 @@ public sealed class CourseShelf
     /// <summary>The guidance that the last reading of the folder found.</summary>
     public GuidanceSet Guidance { get; private set; } = GuidanceSet.Empty;
 
-    /// <summary>Notes what a reading of the folder found beside its courses.</summary>
-    public void Report(IReadOnlyList<Problem> findings, GuidanceSet guidance) => (Findings, Guidance) = (findings, guidance);
+    /// <summary>Species sheets and regional sets: the last ones without a finding.</summary>
+    public SpeciesLibrary Species { get; private set; } = SpeciesLibrary.Empty;
+
+    /// <summary>Notes what a reading of the folder found beside its courses; without a library (null) the one of before stays.</summary>
+    public void Report(IReadOnlyList<Problem> findings, GuidanceSet guidance, SpeciesLibrary? species) =>
+        (Findings, Guidance, Species) = (findings, guidance, species ?? Species);
 
     /// <summary>Notes which courses a lead chose; null: nobody chose.</summary>
     public void Choose(IEnumerable<string>? courseIds) => chosen = courseIds?.ToHashSet(StringComparer.Ordinal);

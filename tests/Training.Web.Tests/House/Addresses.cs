@@ -44,6 +44,7 @@ internal static class Addresses
         "status" => "404",
         "courseId" => "awareness",
         "moduleId" => "bite",
+        "speciesId" => "timber-rattlesnake",
         "schemeId" => "handler",
         "number" => "1",
         "employerId" => belongings.EmployerId.ToString(),
