@@ -112,9 +112,9 @@ public sealed class CourseReaderTests
     {
         var html = Whole.Courses[0].Modules[0].Pages[Language.English].Html;
 
-        Assert.Contains("<figure class=\"drawing\"><svg role=\"img\" aria-labelledby=\"first-figure-1-name\"", html, StringComparison.Ordinal);
-        Assert.Contains("<desc id=\"first-figure-1-tells\">A stick lies between hand and snake</desc>", html, StringComparison.Ordinal);
-        Assert.Contains("marker-end=\"url(#first-figure-1-tip)\"", html, StringComparison.Ordinal);
+        Assert.Contains("<figure class=\"drawing\"><svg role=\"img\" aria-labelledby=\"first-en-figure-1-name\"", html, StringComparison.Ordinal);
+        Assert.Contains("<desc id=\"first-en-figure-1-tells\">A stick lies between hand and snake</desc>", html, StringComparison.Ordinal);
+        Assert.Contains("marker-end=\"url(#first-en-figure-1-tip)\"", html, StringComparison.Ordinal);
         Assert.DoesNotContain("dropped", html, StringComparison.Ordinal);
     }
 
