@@ -7,7 +7,7 @@ namespace Training.Courses;
 internal sealed class QuestionSection(CourseFolder folder, WordFile file, NamedQuestion question, WordSection section)
 {
     // What a phone of 390 px shows of a list that is closed.
-    private const int MostOfMatch = 40;
+    private const int MostOfMatch = 36;
 
     private readonly string part = $"question {question.Id}";
     private readonly List<Block> blocks = [.. section.Blocks];

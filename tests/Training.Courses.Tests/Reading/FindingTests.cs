@@ -294,6 +294,16 @@ public sealed class FindingTests
         Assert.Empty(reading.Problems);
     }
 
+    [Theory]
+    [InlineData(36, true)]
+    [InlineData(37, false)]
+    public void A_match_has_at_most_36_characters(int length, bool isFine)
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/es/questions.md", "Weighing", new string('m', length)));
+
+        Assert.Equal(isFine ? [] : [CourseProblems.MatchTooLong], reading.Problems.Select(problem => problem.Code));
+    }
+
     [Fact]
     public void One_region_is_no_choice()
     {
