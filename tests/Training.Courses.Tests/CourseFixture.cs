@@ -14,6 +14,7 @@ internal static class CourseFixture
             ["alpha/course.yaml"] = AlphaCourse,
             ["alpha/questions.yaml"] = AlphaQuestions,
             ["alpha/figures/stick.svg"] = Figure,
+            ["alpha/figures/place.svg"] = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 280 100\">\n  <path class=\"l\" d=\"M0 90H280\"/>\n</svg>\n",
             ["beta/course.yaml"] = BetaCourse,
             ["beta/questions.yaml"] = BetaQuestions,
             ["beta/checklists.yaml"] = BetaChecklists,
@@ -250,6 +251,36 @@ internal static class CourseFixture
           passage: second#reach
           fact: F-DST-21
           right: { value: 130, tolerance: 2.5, unit: cm }
+        - id: pairs
+          type: match
+          topic: far
+          objective: measure
+          difficulty: medium
+          passage: second#reach
+          fact: F-DST-21
+          options: [hook, bucket, box]
+          matches: [hold, lift, lock, weigh]
+          right:
+            hook: lift
+            bucket: hold
+            box: lock
+        - id: place
+          type: spot
+          topic: far
+          objective: measure
+          difficulty: easy
+          passage: second#reach
+          fact: F-DST-21
+          figure: figures/place.svg
+          regions:
+            - id: beside
+              circle: [30, 50, 20]
+            - id: between
+              rect: [60, 20, 100, 60]
+              number: [80, 40]
+            - id: away
+              polygon: [200, 80, 230, 20, 260, 80]
+          right: away
 
         """;
 
@@ -291,6 +322,33 @@ internal static class CourseFixture
         How long, in cm?
 
         > Reach plus margin.
+
+        ## pairs
+
+        What is it for?
+
+        - `hook` The **hook**
+        - `bucket` The bucket
+        - `box` The box
+
+        * `hold` Holding & carrying
+        * `lift` Lifting, <guidance:limb>
+        * `lock` Locking away
+        * `weigh` Weighing
+
+        > Each has its use.
+
+        ## place
+
+        Where do you stand?
+
+        ![A path](../figures/place.svg "A path and three places")
+
+        - `beside` Beside it
+        - `between` Between
+        - `away` Away from it
+
+        > Away.
 
         """;
 

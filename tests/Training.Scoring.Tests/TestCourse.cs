@@ -28,6 +28,12 @@ internal static class TestCourse
     /// <summary>As <see cref="Mixed"/>, with a time limit of 30 minutes.</summary>
     public static Course Timed { get; } = Mixed with { Quiz = Mixed.Quiz with { TimeLimitMinutes = 30 } };
 
+    /// <summary>Six questions of pairs and six with a spot by turns, the last two of each critical; five are drawn, two of them critical.</summary>
+    /// <remarks>Apart from <see cref="Mixed"/>, whose draws were pinned before these types were there.</remarks>
+    public static Course Marked { get; } = Of(
+        new Quiz("marked-quiz", 80, null, [new("meeting", 5, 2, 0)]),
+        [.. from number in Enumerable.Range(1, 6) from question in new[] { Pairs($"match-{number}", number > 4), Spot($"spot-{number}", number > 4) } select question]);
+
     public static Course Of(Quiz quiz, params Question[] questions) => new(
         "test-course",
         Hash,
@@ -60,6 +66,12 @@ internal static class TestCourse
         key,
         new Dictionary<Language, QuestionWords>(),
         $"version-of-{id}");
+
+    public static Question Pairs(string id, bool isCritical = false) =>
+        Question(id, new QuestionKey.Match(["p", "q", "r", "s"], [new("a", "q"), new("b", "p"), new("c", "s")]), ["a", "b", "c"], isCritical: isCritical);
+
+    public static Question Spot(string id, bool isCritical = false) =>
+        Question(id, new QuestionKey.Spot("b", "figures/place.svg", []), ["a", "b", "c", "d"], isCritical: isCritical);
 
     public static Checklist Checklist(int passPercent, params ChecklistStep[] steps) => new(
         "move-to-bucket", passPercent, [Subject.Model, Subject.Live], steps, new Dictionary<Language, ChecklistWords>(), "checklist-version");

@@ -22,7 +22,7 @@ public enum Difficulty
 /// <param name="Passage">What to reread after a wrong answer.</param>
 /// <param name="FactId">The fact it rests on, such as <c>F-AID-02</c>.</param>
 /// <param name="GuidanceIds">Guidance entries that its key or words rest on; may be empty.</param>
-/// <param name="OptionIds">Ids of the options in the author's order; empty for a number.</param>
+/// <param name="OptionIds">Ids of the options in the author's order: what is matched, for pairs; the regions, for a spot; empty for a number.</param>
 /// <param name="Key">What is right.</param>
 /// <param name="Words">Stem, options and explanation; one entry for each language.</param>
 /// <param name="Version">SHA-256 (lower-case hex) over structure, key, words and resolved guidance: the key version that a result names.</param>
@@ -61,13 +61,43 @@ public abstract record QuestionKey
     /// <param name="Tolerance">Absolute, at least 0, in <paramref name="Unit"/>.</param>
     /// <param name="Unit">The unit shown beside the field, such as <c>cm</c>; not part of the answer.</param>
     public sealed record Number(decimal Value, decimal Tolerance, string Unit) : QuestionKey;
+
+    /// <summary>Match pairs: every option with its match, all or nothing. No match is right for two options.</summary>
+    /// <param name="MatchIds">What can be chosen, in the author's order; at least as many as options, and none has the id of an option.</param>
+    /// <param name="Pairs">One for each option, in the author's order.</param>
+    public sealed record Match(IReadOnlyList<string> MatchIds, IReadOnlyList<MatchPair> Pairs) : QuestionKey;
+
+    /// <summary>Mark a spot: exactly this region of the figure.</summary>
+    /// <param name="RegionId">The region asked for.</param>
+    /// <param name="Figure">Path of the drawing within the course, such as <c>figures/tongs.svg</c>.</param>
+    /// <param name="Regions">Where each option lies on it, in the author's order.</param>
+    public sealed record Spot(string RegionId, string Figure, IReadOnlyList<SpotRegion> Regions) : QuestionKey;
+}
+
+/// <summary>One option and what it is matched to. Written <c>option=match</c>, which is how an answer names it.</summary>
+/// <param name="OptionId">The option.</param>
+/// <param name="MatchId">Its match.</param>
+public sealed record MatchPair(string OptionId, string MatchId)
+{
+    /// <summary>The form it is kept in; no id holds an equals sign.</summary>
+    public override string ToString() => $"{OptionId}={MatchId}";
+
+    /// <summary>Reads <c>option=match</c>; null where it has another form. Whether a question has these ids is not asked here.</summary>
+    public static MatchPair? Find(string text) => text.Split('=') is [{ Length: > 0 } option, { Length: > 0 } match] ? new(option, match) : null;
 }
 
 /// <summary>The words of one question in one language, as safe HTML and as plain text.</summary>
-/// <param name="StemHtml">What is asked.</param>
+/// <param name="StemHtml">What is asked; without the figure that a spot is marked on.</param>
 /// <param name="OptionHtml">Text of each option by its id; empty for a number.</param>
 /// <param name="ExplanationHtml">Why; shown in practice, never after a certification quiz.</param>
-public sealed record QuestionWords(string StemHtml, IReadOnlyDictionary<string, string> OptionHtml, string ExplanationHtml);
+public sealed record QuestionWords(string StemHtml, IReadOnlyDictionary<string, string> OptionHtml, string ExplanationHtml)
+{
+    /// <summary>What can be matched by its id, as plain text since a list to choose from shows no markup; empty for other types.</summary>
+    public IReadOnlyDictionary<string, string> MatchText { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+
+    /// <summary>The figure that a spot is marked on, named and described in this language; null for other types.</summary>
+    public NumberedFigure? Figure { get; init; }
+}
 
 /// <summary>A section of a module: <c>module#section</c> in the files.</summary>
 /// <param name="ModuleId">Id of the module.</param>

@@ -129,6 +129,36 @@ public static class CourseProblems
     /// <summary>The key of an order does not hold every option exactly once.</summary>
     public const string KeyNotOrder = "course.key-not-order";
 
+    /// <summary>Fewer matches than options. Arguments: matches, options.</summary>
+    public const string MatchCount = "course.match-count";
+
+    /// <summary>A match is right for two options. Arguments: match.</summary>
+    public const string MatchTwice = "course.match-twice";
+
+    /// <summary>The words of pairs are not two lists, first the options and then the matches.</summary>
+    public const string MatchLists = "course.match-lists";
+
+    /// <summary>The words of a match are too long for a list to choose from. Arguments: match, characters, most.</summary>
+    public const string MatchTooLong = "course.match-too-long";
+
+    /// <summary>A region has no shape, several, or one that cannot be drawn. Arguments: region.</summary>
+    public const string RegionForm = "course.region-form";
+
+    /// <summary>A region lies outside the drawing. Arguments: region, view box.</summary>
+    public const string RegionOutside = "course.region-outside";
+
+    /// <summary>The boxes round two regions overlap. Arguments: region, other region.</summary>
+    public const string RegionOverlap = "course.region-overlap";
+
+    /// <summary>A number lies outside its region, at the edge of the drawing or on another number. Arguments: region.</summary>
+    public const string RegionNumber = "course.region-number";
+
+    /// <summary>A figure to mark a spot on has letters or numbers of its own, or no view box. Arguments: the path.</summary>
+    public const string SpotFigure = "course.spot-figure";
+
+    /// <summary>The words of a question do not show the figure to mark a spot on exactly once. Arguments: the path.</summary>
+    public const string SpotFigureShown = "course.spot-figure-shown";
+
     /// <summary>The blueprint asks for more questions than the topic has. Arguments: topic, asked, there.</summary>
     public const string BlueprintTotal = "course.blueprint-total";
 

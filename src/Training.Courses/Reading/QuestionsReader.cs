@@ -18,7 +18,7 @@ internal sealed record NamedQuestion(
 /// <summary>Reads <c>questions.yaml</c>.</summary>
 internal static class QuestionsReader
 {
-    private static readonly (string, string)[] Types = [("one", "one"), ("several", "several"), ("order", "order"), ("number", "number")];
+    private static readonly (string, string)[] Types = [.. new[] { "one", "several", "order", "number", "match", "spot" }.Select(type => (type, type))];
 
     private static readonly (string, Difficulty)[] Difficulties =
         [("easy", Difficulty.Easy), ("medium", Difficulty.Medium), ("hard", Difficulty.Hard)];
@@ -56,10 +56,10 @@ internal static class QuestionsReader
         folder.UseFact(factId, fields.File, fields.LineOf("fact"), fields.Part);
         var guidance = fields.IdList("guidance", fields.Optional("guidance"));
         foreach (var entry in guidance) folder.UseGuidance(entry, fields.File, fields.LineOf("guidance"), fields.Part);
-        var options = ReadOptions(fields, type);
+        var (options, key) = ReadAnswers(fields, type, folder);
         return new(
             id, fields.Line, type, topic, objective, fields.Choice("difficulty", Difficulties), fields.Flag("critical"),
-            ReadPassage(fields, folder), factId, guidance, options, ReadKey(fields, type, options));
+            ReadPassage(fields, folder), factId, guidance, options, key);
     }
 
     private static Passage ReadPassage(Fields fields, CourseFolder folder)
@@ -71,6 +71,18 @@ internal static class QuestionsReader
         var isThere = pages.Count > 0 && pages.TrueForAll(page => page.Sections.Contains(passage.Section));
         if (text.Length > 0 && !isThere) fields.Report(CourseProblems.PassageUnknown, fields.LineOf("passage"), text);
         return passage;
+    }
+
+    private static (IReadOnlyList<string> Options, QuestionKey Key) ReadAnswers(Fields fields, string type, CourseFolder folder)
+    {
+        if (type == "spot")
+        {
+            var spot = SpotReader.Read(fields, folder);
+            return ([.. spot.Regions.Select(region => region.Id)], spot);
+        }
+
+        var options = ReadOptions(fields, type);
+        return (options, type == "match" ? MatchReader.Read(fields, options) : ReadKey(fields, type, options));
     }
 
     private static List<string> ReadOptions(Fields fields, string type)
@@ -117,7 +129,7 @@ internal static class QuestionsReader
         return new QuestionKey.Order(rights);
     }
 
-    private static void CheckOption(Fields fields, string right, List<string> options, int line)
+    internal static void CheckOption(Fields fields, string right, IReadOnlyList<string> options, int line)
     {
         if (right.Length > 0 && !options.Contains(right, StringComparer.Ordinal)) fields.Report(CourseProblems.OptionUnknown, line, right);
     }

@@ -6,8 +6,9 @@ namespace Training.Courses;
 /// <summary>Versions of questions and checklists: hashes of their structure, key, words as typed and guidance resolved into them.</summary>
 internal static class Versions
 {
-    public static string Of(NamedQuestion question, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance) => Hash(
-        new JsonObject
+    public static string Of(NamedQuestion question, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance)
+    {
+        var json = new JsonObject
         {
             ["id"] = question.Id,
             ["type"] = question.Type,
@@ -19,10 +20,17 @@ internal static class Versions
             ["fact"] = question.FactId,
             ["options"] = CanonicalJson.Texts(question.OptionIds),
             ["right"] = KeyOf(question.Key),
-        },
-        folder,
-        sources,
-        guidance.Concat(question.GuidanceIds));
+        };
+        // Only where a type has them: the versions of the other types stay what they are.
+        if (question.Key is QuestionKey.Match match) json["matches"] = CanonicalJson.Texts(match.MatchIds);
+        if (question.Key is QuestionKey.Spot spot)
+        {
+            json["figure"] = CanonicalJson.HashOf(folder.Files.Find(folder.PathOf(spot.Figure)) ?? "");
+            json["regions"] = CanonicalJson.Texts(spot.Regions.Select(TextOf));
+        }
+
+        return Hash(json, folder, sources, guidance.Concat(question.GuidanceIds));
+    }
 
     public static string Of(NamedChecklist checklist, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance) => Hash(
         new JsonObject
@@ -60,6 +68,22 @@ internal static class Versions
         QuestionKey.Order order => order.OptionIds,
         QuestionKey.Number number =>
             [number.Value.ToString(CultureInfo.InvariantCulture), number.Tolerance.ToString(CultureInfo.InvariantCulture), number.Unit],
+        QuestionKey.Match match => match.Pairs.Select(pair => pair.ToString()),
+        QuestionKey.Spot spot => [spot.RegionId],
         _ => throw new System.Diagnostics.UnreachableException(),
     });
+
+    private static string TextOf(SpotRegion region)
+    {
+        var (name, numbers) = region.Shape switch
+        {
+            SpotShape.Circle circle => ("circle", [circle.Centre.X, circle.Centre.Y, circle.Radius]),
+            SpotShape.Rectangle rectangle => ("rect", [rectangle.Corner.X, rectangle.Corner.Y, rectangle.Width, rectangle.Height]),
+            SpotShape.Polygon polygon => ("polygon", polygon.Corners.SelectMany(corner => new[] { corner.X, corner.Y })),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+        return string.Join(' ', [region.Id, name, .. Plain(numbers), "number", .. Plain([region.Number.X, region.Number.Y])]);
+    }
+
+    private static IEnumerable<string> Plain(IEnumerable<decimal> numbers) => numbers.Select(number => number.ToString(CultureInfo.InvariantCulture));
 }

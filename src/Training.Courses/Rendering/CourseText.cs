@@ -43,6 +43,12 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
     public string Plain(LeafBlock leaf) =>
         PlainText.Of(leaf, link => IdAfter("guidance:", link.Url) is { } id ? ValueText(id, link) : link.Url);
 
+    /// <summary>The path of the figure that a block is; null where it is none.</summary>
+    public string? FigurePathOf(Block block) =>
+        block is ParagraphBlock { Inline: { FirstChild: LinkInline { IsImage: true } link } } && link.NextSibling is null
+            ? WordFile.Resolve(file.Path, link.Url ?? "")
+            : null;
+
     private void Prepare(HtmlRenderer renderer)
     {
         renderer.ObjectRenderers.Replace<AutolinkInlineRenderer>(new References(this));
@@ -125,7 +131,9 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
         Figures.Add(path);
         folder.ShownFigures.Add(path);
         figures++;
-        var prefix = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{(part ?? file.Path).Split([' ', '/', '.'])[^1]}-figure-{figures}-");
+        // A lead reads a question in both languages on one page.
+        var place = (part ?? file.Path).Split([' ', '/', '.'])[^1];
+        var prefix = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{place}-{file.Language.Tag()}-figure-{figures}-");
         if (folder.FindFigure(path) is { } figure) renderer.Write(figure.ToHtml(name, link.Title ?? "", prefix));
     }
 

@@ -40,6 +40,20 @@ internal sealed partial class Figure
 
     private Figure(XElement root) => this.root = root;
 
+    /// <summary>Its view box: left, top, width, height; null where it has none that can be read.</summary>
+    public (decimal Left, decimal Top, decimal Width, decimal Height)? ViewBox
+    {
+        get
+        {
+            var numbers = ((string?)root.Attribute("viewBox") ?? "").Split([' ', ',', '\n'], StringSplitOptions.RemoveEmptyEntries)
+                .Select(text => Amounts.TryRead(text, out var number) ? number : (decimal?)null).ToList();
+            return numbers is [{ } left, { } top, > 0, > 0] ? (left, top, numbers[2]!.Value, numbers[3]!.Value) : null; // not null: above 0
+        }
+    }
+
+    /// <summary>Whether it has letters or numbers of its own.</summary>
+    public bool HasText => root.Descendants(Svg + "text").Any();
+
     /// <summary>Reads a drawing; null where it is broken or unsafe, which is then among the problems, all of it at once.</summary>
     public static Figure? Read(string path, string text, ICollection<Problem> problems)
     {

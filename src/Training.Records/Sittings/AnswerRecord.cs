@@ -13,7 +13,7 @@ public sealed class AnswerRecord
     /// <summary>To which question; it was drawn.</summary>
     public required string QuestionId { get; init; }
 
-    /// <summary>Chosen options, in the order given; empty for a number.</summary>
+    /// <summary>Chosen options, in the order given, for pairs each as <c>option=match</c>; empty for a number.</summary>
     public required IReadOnlyList<string> OptionIds { get; init; }
 
     /// <summary>The number typed, digit for digit; null otherwise.</summary>

@@ -18,7 +18,7 @@ public sealed class DrawnQuestionRecord
     /// <summary>Its version at the draw.</summary>
     public required string QuestionVersion { get; init; }
 
-    /// <summary>Options in the order shown; empty for a number.</summary>
+    /// <summary>Options in the order shown, for pairs followed by the matches in theirs; empty for a number.</summary>
     public required IReadOnlyList<string> OptionIds { get; init; }
 }
 

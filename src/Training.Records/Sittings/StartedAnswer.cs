@@ -16,7 +16,7 @@ public sealed class StartedAnswer
     /// <summary>Whether it came after the time limit: kept beside the one in time, which counts where there is one.</summary>
     public required bool IsLate { get; init; }
 
-    /// <summary>Chosen options, in the order given; empty for a number.</summary>
+    /// <summary>Chosen options, in the order given, for pairs each as <c>option=match</c>; empty for a number.</summary>
     public required IReadOnlyList<string> OptionIds { get; init; }
 
     /// <summary>The number typed, digit for digit; null otherwise.</summary>

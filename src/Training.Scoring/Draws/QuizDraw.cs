@@ -40,6 +40,7 @@ public static class QuizDraw
 
     internal static string[] ShuffleOptions(Question question, SplitMix64 random)
     {
+        if (question.Key is QuestionKey.Match match) return [.. Shuffled(question.OptionIds, random), .. Shuffled(match.MatchIds, random)];
         var options = question.OptionIds.ToArray();
         do
         {
@@ -47,6 +48,13 @@ public static class QuizDraw
         }
         while (ShowsItsKey(question, options));
         return options;
+    }
+
+    private static string[] Shuffled(IReadOnlyList<string> ids, SplitMix64 random)
+    {
+        var shuffled = ids.ToArray();
+        random.Shuffle<string>(shuffled);
+        return shuffled;
     }
 
     // Somebody who leaves the steps as they are has not ordered them. A single step has no other order.

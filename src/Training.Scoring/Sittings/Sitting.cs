@@ -12,12 +12,21 @@ public sealed record Draw(string CourseHash, string QuizId, ulong Seed, IReadOnl
 /// <summary>One question of a draw.</summary>
 /// <param name="QuestionId">Which question.</param>
 /// <param name="QuestionVersion"><see cref="Question.Version"/> at the draw.</param>
-/// <param name="OptionIds">Options in the order shown; empty for a number.</param>
-public sealed record DrawnQuestion(string QuestionId, string QuestionVersion, IReadOnlyList<string> OptionIds);
+/// <param name="OptionIds">Options in the order shown, for pairs followed by the matches in theirs; empty for a number.</param>
+public sealed record DrawnQuestion(string QuestionId, string QuestionVersion, IReadOnlyList<string> OptionIds)
+{
+    /// <summary>The options in the order shown.</summary>
+    /// <param name="question">The question that was drawn.</param>
+    public IReadOnlyList<string> OptionsOf(Question question) => [.. OptionIds.Take(question.OptionIds.Count)];
+
+    /// <summary>What can be matched, in the order shown; empty for other types than pairs.</summary>
+    /// <param name="question">The question that was drawn.</param>
+    public IReadOnlyList<string> MatchesOf(Question question) => [.. OptionIds.Skip(question.OptionIds.Count)];
+}
 
 /// <summary>One answer, as kept when it was given.</summary>
 /// <param name="QuestionId">Which question.</param>
-/// <param name="OptionIds">Chosen options: one for one answer, any number for several (order means nothing), all in order for order; empty for a number.</param>
+/// <param name="OptionIds">Chosen options: one for one answer, any number for several (order means nothing), all in order for order, the region for a spot, a <see cref="MatchPair"/> for each option of pairs; empty for a number.</param>
 /// <param name="Number">The number typed, in the key's unit; null otherwise.</param>
 /// <param name="Language">The language shown when it was given.</param>
 /// <param name="SavedAt">UTC.</param>

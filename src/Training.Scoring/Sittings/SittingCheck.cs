@@ -42,11 +42,15 @@ internal sealed class SittingCheck(Course course, Sitting sitting, ICollection<P
             ReportQuestion(SittingProblems.QuestionVersionMismatch, question.Id, drawn.QuestionVersion, question.Version);
         }
 
-        if (!drawn.OptionIds.Order(StringComparer.Ordinal).SequenceEqual(question.OptionIds.Order(StringComparer.Ordinal), StringComparer.Ordinal))
+        var matchIds = (question.Key as QuestionKey.Match)?.MatchIds ?? [];
+        if (!AreSame(drawn.OptionsOf(question), question.OptionIds) || !AreSame(drawn.MatchesOf(question), matchIds))
         {
             ReportQuestion(SittingProblems.OptionsMismatch, question.Id);
         }
     }
+
+    private static bool AreSame(IEnumerable<string> shown, IEnumerable<string> ids) =>
+        shown.Order(StringComparer.Ordinal).SequenceEqual(ids.Order(StringComparer.Ordinal), StringComparer.Ordinal);
 
     private void CheckBlueprint()
     {

@@ -58,6 +58,8 @@ public static class SittingGrader
         QuestionKey.Order order => answer.OptionIds.SequenceEqual(order.OptionIds, StringComparer.Ordinal),
         // Bounds instead of a difference: what somebody types may be so large that the difference overflows.
         QuestionKey.Number number => answer.Number >= number.Value - number.Tolerance && answer.Number <= number.Value + number.Tolerance,
+        QuestionKey.Match match => answer.OptionIds.ToHashSet(StringComparer.Ordinal).SetEquals(match.Pairs.Select(pair => pair.ToString())),
+        QuestionKey.Spot spot => answer.OptionIds[0] == spot.RegionId,
         _ => throw new UnreachableException(),
     };
 

@@ -21,7 +21,7 @@ public static class SittingProblems
     /// <summary>A question was drawn more than once. Argument: its id.</summary>
     public const string QuestionDrawnTwice = "sitting.question-drawn-twice";
 
-    /// <summary>The options shown are not the question's options, each once. Argument: the question's id.</summary>
+    /// <summary>The options shown, and the matches after them, are not the question's, each once. Argument: the question's id.</summary>
     public const string OptionsMismatch = "sitting.options-mismatch";
 
     /// <summary>The draw has another number of a topic's questions than the blueprint. Arguments: topic, drawn, asked.</summary>
@@ -39,12 +39,12 @@ public static class SittingProblems
     /// <summary>An answer was saved before the start or after the submission. Argument: the question's id.</summary>
     public const string AnswerOutsideSitting = "sitting.answer-outside-sitting";
 
-    /// <summary>An answer is not of the question's type: a number to options, options to a number, not one to one answer, not all to order. Argument: the question's id.</summary>
+    /// <summary>An answer is not of the question's type: a number to options, options to a number, not one to one answer or a spot, not all to order or pairs. Argument: the question's id.</summary>
     public const string AnswerShape = "sitting.answer-shape";
 
     /// <summary>An answer chooses an option that the question does not have. Arguments: the question's id, the option.</summary>
     public const string OptionUnknown = "sitting.option-unknown";
 
-    /// <summary>An answer names an option more than once. Arguments: the question's id, the option.</summary>
+    /// <summary>An answer names an option or a match more than once. Arguments: the question's id, the option.</summary>
     public const string OptionRepeated = "sitting.option-repeated";
 }

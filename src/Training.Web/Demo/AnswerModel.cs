@@ -50,6 +50,8 @@ internal static class AnswerModel
         QuestionKey.Several several => (several.OptionIds, null),
         QuestionKey.Order order => (order.OptionIds, null),
         QuestionKey.Number number => ([], number.Value),
+        QuestionKey.Match match => (PairsOf(match, 0), null),
+        QuestionKey.Spot spot => ([spot.RegionId], null),
         _ => throw new UnreachableException(),
     };
 
@@ -59,8 +61,14 @@ internal static class AnswerModel
         QuestionKey.Several several => (several.OptionIds.Count > 1 ? [.. several.OptionIds.Skip(1)] : [.. question.OptionIds], null),
         QuestionKey.Order order => ([.. order.OptionIds.Skip(1), order.OptionIds[0]], null),
         QuestionKey.Number number => ([], number.Value + number.Tolerance + 10),
+        QuestionKey.Match match => (PairsOf(match, 1), null),
+        QuestionKey.Spot spot => ([Pick([.. question.OptionIds.Where(option => option != spot.RegionId)], chance)], null),
         _ => throw new UnreachableException(),
     };
+
+    /// <summary>The right pairs with their matches moved on by so many options.</summary>
+    private static List<string> PairsOf(QuestionKey.Match match, int moved) =>
+        [.. match.Pairs.Select((pair, place) => (pair with { MatchId = match.Pairs[(place + moved) % match.Pairs.Count].MatchId }).ToString())];
 
     private static string Pick(List<string> options, SplitMix64 chance) => options[(int)chance.NextBelow((uint)options.Count)];
 

@@ -66,6 +66,44 @@ public sealed class CourseReaderTests
     }
 
     [Fact]
+    public void Pairs_are_read_with_their_matches()
+    {
+        var question = Whole.Courses[0].Questions[4];
+
+        var key = Assert.IsType<QuestionKey.Match>(question.Key);
+        Assert.Equal(["hook", "bucket", "box"], question.OptionIds);
+        Assert.Equal(["hold", "lift", "lock", "weigh"], key.MatchIds);
+        Assert.Equal([new("hook", "lift"), new("bucket", "hold"), new("box", "lock")], key.Pairs);
+        Assert.Equal("The <strong>hook</strong>", question.Words[Language.English].OptionHtml["hook"]);
+    }
+
+    [Fact]
+    public void What_can_be_matched_is_plain_text_since_a_list_to_choose_from_shows_no_markup()
+    {
+        var texts = Whole.Courses[0].Questions[4].Words[Language.Spanish].MatchText;
+
+        Assert.Equal(["hold", "lift", "lock", "weigh"], texts.Keys);
+        Assert.Equal("Holding & carrying", texts["hold"]);
+        Assert.Equal("Lifting, neutral y cómoda", texts["lift"]);
+    }
+
+    [Fact]
+    public void A_spot_is_read_with_its_regions_and_its_figure_apart_from_the_stem()
+    {
+        var question = Whole.Courses[0].Questions[5];
+
+        var key = Assert.IsType<QuestionKey.Spot>(question.Key);
+        Assert.Equal(["beside", "between", "away"], question.OptionIds);
+        Assert.Equal(("away", "figures/place.svg"), (key.RegionId, key.Figure));
+        Assert.Equal(new SpotRegion("beside", new SpotShape.Circle(new(30, 50), 20), new(30, 50)), key.Regions[0]);
+        Assert.Equal(new SpotRegion("between", new SpotShape.Rectangle(new(60, 20), 100, 60), new(80, 40)), key.Regions[1]);
+        Assert.Equal([new(200, 80), new(230, 20), new(260, 80)], Assert.IsType<SpotShape.Polygon>(key.Regions[2].Shape).Corners);
+        Assert.Equal(new SpotPoint(230, 60), key.Regions[2].Number);            // a third of the way up a triangle
+        Assert.Equal("<p>Where do you stand?</p>", question.Words[Language.English].StemHtml);
+        Assert.StartsWith("<figure class=\"drawing\"><svg role=\"img\" aria-labelledby=\"place-en-figure-1-name\"", question.Words[Language.English].Figure?.FigureHtml, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_blueprint_row_without_extras_asks_for_no_critical_question_and_no_minimum() =>
         Assert.Equal([new("near", 2, 1, 50), new("far", 1, 0, 0)], Whole.Courses[0].Quiz.Blueprint);
 
@@ -112,16 +150,16 @@ public sealed class CourseReaderTests
     {
         var html = Whole.Courses[0].Modules[0].Pages[Language.English].Html;
 
-        Assert.Contains("<figure class=\"drawing\"><svg role=\"img\" aria-labelledby=\"first-figure-1-name\"", html, StringComparison.Ordinal);
-        Assert.Contains("<desc id=\"first-figure-1-tells\">A stick lies between hand and snake</desc>", html, StringComparison.Ordinal);
-        Assert.Contains("marker-end=\"url(#first-figure-1-tip)\"", html, StringComparison.Ordinal);
+        Assert.Contains("<figure class=\"drawing\"><svg role=\"img\" aria-labelledby=\"first-en-figure-1-name\"", html, StringComparison.Ordinal);
+        Assert.Contains("<desc id=\"first-en-figure-1-tells\">A stick lies between hand and snake</desc>", html, StringComparison.Ordinal);
+        Assert.Contains("marker-end=\"url(#first-en-figure-1-tip)\"", html, StringComparison.Ordinal);
         Assert.DoesNotContain("dropped", html, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Coverage_counts_questions_and_steps_of_each_objective()
     {
-        Assert.Equal([new("alpha", "stop", 3, 0), new("alpha", "measure", 1, 0), new("beta", "check", 1, 2)], Whole.Coverage);
+        Assert.Equal([new("alpha", "stop", 3, 0), new("alpha", "measure", 3, 0), new("beta", "check", 1, 2)], Whole.Coverage);
     }
 
     [Fact]

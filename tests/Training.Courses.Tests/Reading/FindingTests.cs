@@ -75,6 +75,37 @@ public sealed class FindingTests
         { "alpha/questions.yaml", "right: [two-step, one-step, three-step]", "right: [two-step, one-step]", CourseProblems.KeyNotOrder, "alpha/questions.yaml", "right: [two-step", "question steps" },
         { "alpha/questions.yaml", "  right: { value", "  options: [aa, bb]\n  right: { value", CourseProblems.OptionCount, "alpha/questions.yaml", "options: [aa, bb]\n", "question how-long" },
 
+        // Pairs: each of these changes has only its own finding.
+        { "alpha/questions.yaml", "[hold, lift, lock, weigh]", "[hold, lift, lock, lift]", CourseProblems.IdTwice, "alpha/questions.yaml", "lock, lift]", "question pairs" },
+        { "alpha/questions.yaml", "[hold, lift, lock, weigh]", "[hold, lift, lock, hook]", CourseProblems.IdTwice, "alpha/questions.yaml", "lock, hook]", "question pairs" },
+        { "alpha/questions.yaml", "[hold, lift, lock, weigh]", "[hold, lift]", CourseProblems.MatchCount, "alpha/questions.yaml", "[hold, lift]", "question pairs" },
+        { "alpha/questions.yaml", "[hook, bucket, box]", "[hook, bucket]", CourseProblems.OptionCount, "alpha/questions.yaml", "[hook, bucket]", "question pairs" },
+        { "alpha/questions.yaml", "hook: lift", "hook: hold", CourseProblems.MatchTwice, "alpha/questions.yaml", "bucket: hold", "question pairs" },
+        { "alpha/questions.yaml", "hook: lift", "hook: tow", CourseProblems.OptionUnknown, "alpha/questions.yaml", "hook: tow", "question pairs" },
+        { "alpha/questions.yaml", "    hook: lift\n", "", CourseProblems.FieldMissing, "alpha/questions.yaml", "bucket: hold", "question pairs" },
+        { "alpha/questions.yaml", "    hook: lift\n", "    hook: lift\n    tongs: weigh\n", CourseProblems.FieldUnknown, "alpha/questions.yaml", "tongs: weigh", "question pairs" },
+        { "alpha/questions.yaml", "  right:\n    hook: lift\n    bucket: hold\n    box: lock\n", "", CourseProblems.KeyMissing, "alpha/questions.yaml", "- id: pairs", "question pairs" },
+        { "alpha/questions.yaml", "  right:\n    hook: lift\n    bucket: hold\n    box: lock\n", "  right: [lift, hold]\n", CourseProblems.YamlShape, "alpha/questions.yaml", "right: [lift", "question pairs" },
+        { "alpha/en/questions.md", "* `hold` Holding & carrying\n* `lift` Lifting, <guidance:limb>\n* `lock` Locking away\n* `weigh`", "- `hold` Holding & carrying\n- `lift` Lifting\n- `lock` Locking away\n- `weigh`", CourseProblems.MatchLists, "alpha/en/questions.md", "- `hook`", "question pairs" },
+        { "alpha/en/questions.md", "* `weigh` Weighing\n", "", CourseProblems.WordsMissing, "alpha/en/questions.md", "* `hold`", "question pairs" },
+        { "alpha/en/questions.md", "* `weigh` Weighing\n", "* `weigh` Weighing\n* `hook` Hooking\n", CourseProblems.WordsUnexpected, "alpha/en/questions.md", "* `hook`", "question pairs" },
+        { "alpha/en/questions.md", "Holding & carrying", "Holding and carrying it for a long while again", CourseProblems.MatchTooLong, "alpha/en/questions.md", "* `hold`", "question pairs" },
+
+        // Spots: each of these changes has only its own finding.
+        { "alpha/questions.yaml", "right: away", "right: far-away", CourseProblems.OptionUnknown, "alpha/questions.yaml", "far-away", "question place" },
+        { "alpha/questions.yaml", "circle: [30, 50, 20]", "circle: [30, 50]", CourseProblems.RegionForm, "alpha/questions.yaml", "- id: beside", "question place" },
+        { "alpha/questions.yaml", "circle: [30, 50, 20]", "circle: [x, 30, 50, 20]", CourseProblems.RegionForm, "alpha/questions.yaml", "- id: beside", "question place" },
+        { "alpha/questions.yaml", "circle: [30, 50, 20]", "circle: [30, 50, 0]", CourseProblems.RegionForm, "alpha/questions.yaml", "- id: beside", "question place" },
+        { "alpha/questions.yaml", "      circle: [30, 50, 20]\n", "", CourseProblems.RegionForm, "alpha/questions.yaml", "- id: beside", "question place" },
+        { "alpha/questions.yaml", "circle: [30, 50, 20]", "circle: [30, 50, 20]\n      rect: [10, 30, 40, 40]", CourseProblems.RegionForm, "alpha/questions.yaml", "- id: beside", "question place" },
+        { "alpha/questions.yaml", "[200, 80, 230, 20, 260, 80]", "[200, 80, 230, 60, 260, 80, 230, 20]", CourseProblems.RegionForm, "alpha/questions.yaml", "- id: away", "question place" },
+        { "alpha/questions.yaml", "number: [80, 40]", "number: [80]", CourseProblems.RegionForm, "alpha/questions.yaml", "- id: between", "question place" },
+        { "alpha/questions.yaml", "circle: [30, 50, 20]", "circle: [19, 50, 20]", CourseProblems.RegionOutside, "alpha/questions.yaml", "- id: beside", "question place" },
+        { "alpha/questions.yaml", "rect: [60, 20, 100, 60]", "rect: [49, 20, 111, 60]", CourseProblems.RegionOverlap, "alpha/questions.yaml", "- id: between", "question place" },
+        { "alpha/questions.yaml", "number: [80, 40]", "number: [59, 40]", CourseProblems.RegionNumber, "alpha/questions.yaml", "- id: between", "question place" },
+        { "alpha/questions.yaml", "right: away", "right: away\n  options: [beside, away]", CourseProblems.FieldUnknown, "alpha/questions.yaml", "options: [beside", "question place" },
+        { "alpha/en/questions.md", "![A path](../figures/place.svg \"A path and three places\")\n", "", CourseProblems.SpotFigureShown, "alpha/en/questions.md", "## place", "question place" },
+
         // Blueprint: the pool of 'near' holds one critical question and two others.
         { "alpha/course.yaml", "questions: 2", "questions: 4", CourseProblems.BlueprintTotal, "alpha/course.yaml", "id: alpha-quiz", "quiz topic near" },
         { "alpha/course.yaml", "critical: 1", "critical: 2", CourseProblems.BlueprintCritical, "alpha/course.yaml", "id: alpha-quiz", "quiz topic near" },
@@ -196,6 +227,91 @@ public sealed class FindingTests
 
         Assert.Equal(2, findings.Count);
         Assert.All(findings, problem => Assert.Equal((CourseProblems.FigureMissing, 7), (problem.Code, problem.Place.Line)));
+    }
+
+    [Fact]
+    public void A_missing_figure_to_mark_a_spot_on_is_found_in_the_structure_and_where_it_is_shown()
+    {
+        var texts = CourseFixture.Texts();
+        texts.Remove("alpha/figures/place.svg");
+
+        var findings = CourseReader.Read(new CourseFiles(texts)).Problems;
+
+        Assert.All(findings, problem => Assert.Equal((CourseProblems.FigureMissing, "question place"), (problem.Code, problem.Place.Part)));
+        Assert.Equal(["alpha/en/questions.md", "alpha/es/questions.md", "alpha/questions.yaml"], findings.Select(problem => problem.Place.File));
+    }
+
+    public static TheoryData<string, string> Drawings_on_which_no_spot_can_be_marked => new()
+    {
+        { "<path", "<text x=\"1\" y=\"9\">3</text><path" },         // two kinds of numbers would be one too many
+        { " viewBox=\"0 0 280 100\"", "" },
+        { "0 0 280 100", "0 0 280 0" },
+    };
+
+    [Theory, MemberData(nameof(Drawings_on_which_no_spot_can_be_marked))]
+    public void A_drawing_to_mark_a_spot_on_has_a_view_box_and_no_text(string old, string @new)
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/figures/place.svg", old, @new));
+
+        var finding = Assert.Single(reading.Problems);
+        Assert.Equal((CourseProblems.SpotFigure, "question place"), (finding.Code, finding.Place.Part));
+    }
+
+    // The numbers of this drawing are 20 units across.
+    public static TheoryData<string, string, bool> Where_two_numbers_stand => new()
+    {
+        { "[49, 50]", "[69, 50]", true },               // they touch
+        { "[49, 50]", "[68.99, 50]", false },
+        { "[30, 50]", "[60, 50]", true },               // on the outline is inside
+        { "[30, 50]", "[59.99, 50]", false },
+        { "[10, 50]", "[80, 40]", true },               // it reaches to the edge of the drawing …
+        { "[30, 70.01]", "[80, 40]", false },
+    };
+
+    [Theory, MemberData(nameof(Where_two_numbers_stand))]
+    public void A_number_stands_in_its_region_and_apart_from_others(string one, string other, bool isFine)
+    {
+        var (reading, _) = CourseFixture.ReadWith(
+            ("alpha/questions.yaml", "circle: [30, 50, 20]", $"circle: [30, 50, 20]\n      number: {one}"),
+            ("alpha/questions.yaml", "number: [80, 40]", $"number: {other}"));
+
+        Assert.Equal(isFine ? [] : [CourseProblems.RegionNumber], reading.Problems.Select(problem => problem.Code));
+    }
+
+    [Fact]
+    public void A_number_lies_on_the_drawing_with_all_of_it()
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/questions.yaml", "circle: [30, 50, 20]", "circle: [20, 50, 20]\n      number: [9.99, 50]"));
+
+        Assert.Equal(CourseProblems.RegionNumber, Assert.Single(reading.Problems).Code);
+    }
+
+    [Fact]
+    public void Boxes_of_regions_may_touch()
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/questions.yaml", "rect: [60, 20, 100, 60]", "rect: [50, 20, 150, 60]"));
+
+        Assert.Empty(reading.Problems);
+    }
+
+    [Theory]
+    [InlineData(36, true)]
+    [InlineData(37, false)]
+    public void A_match_has_at_most_36_characters(int length, bool isFine)
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/es/questions.md", "Weighing", new string('m', length)));
+
+        Assert.Equal(isFine ? [] : [CourseProblems.MatchTooLong], reading.Problems.Select(problem => problem.Code));
+    }
+
+    [Fact]
+    public void One_region_is_no_choice()
+    {
+        var (reading, texts) = CourseFixture.ReadWith(
+            ("alpha/questions.yaml", "    - id: beside\n      circle: [30, 50, 20]\n    - id: between\n      rect: [60, 20, 100, 60]\n      number: [80, 40]\n", ""));
+
+        var finding = Assert.Single(reading.Problems, problem => problem.Code == CourseProblems.OptionCount);
+        Assert.Equal(LineOf(texts["alpha/questions.yaml"], "regions:"), finding.Place.Line);
     }
 
     [Fact]

@@ -90,6 +90,25 @@ public sealed class CourseSnapshotTests
         }
     }
 
+    [Theory]
+    [InlineData(4, "alpha/questions.yaml", "lock, weigh]", "weigh, lock]")]
+    [InlineData(4, "alpha/questions.yaml", "hook: lift\n    bucket: hold", "hook: hold\n    bucket: lift")]
+    [InlineData(5, "alpha/questions.yaml", "circle: [30, 50, 20]", "circle: [30, 50, 21]")]
+    [InlineData(5, "alpha/questions.yaml", "number: [80, 40]", "number: [81, 40]")]
+    [InlineData(5, "alpha/questions.yaml", "[200, 80, 230, 20, 260, 80]", "[200, 80, 230, 20, 261, 80]")]
+    [InlineData(5, "alpha/questions.yaml", "right: away", "right: beside")]
+    [InlineData(5, "alpha/figures/place.svg", "M0 90", "M0 91")]                // the drawing is what is asked about
+    public void The_version_of_pairs_or_a_spot_covers_matches_regions_and_drawing(int which, string file, string old, string @new)
+    {
+        var (reading, _) = CourseFixture.ReadWith((file, old, @new));
+
+        Assert.Empty(reading.Problems);
+        Assert.Equal(
+            [which],
+            Enumerable.Range(0, Whole.Courses[0].Questions.Count)
+                .Where(place => Whole.Courses[0].Questions[place].Version != reading.Courses[0].Questions[place].Version));
+    }
+
     [Fact]
     public void A_checklist_has_a_new_version_when_a_step_or_its_words_change()
     {
@@ -127,6 +146,8 @@ public sealed class CourseSnapshotTests
     {
         QuestionKey.Several several => string.Join(',', several.OptionIds),
         QuestionKey.Order order => string.Join(',', order.OptionIds),
+        QuestionKey.Match match => $"{string.Join(',', match.MatchIds)} {string.Join(',', match.Pairs)}",
+        QuestionKey.Spot spot => $"{spot.RegionId} {spot.Figure} {string.Join(',', spot.Regions)}",
         var key => key.ToString(),
     };
 }

@@ -7,7 +7,7 @@ public sealed class AskedPoolTests
 {
     private static readonly Course Course = TestCourse.Mixed;
 
-    private static IReadOnlySet<string> Ids(IEnumerable<Question> questions) => questions.Select(question => question.Id).ToHashSet(StringComparer.Ordinal);
+    private static HashSet<string> Ids(IEnumerable<Question> questions) => questions.Select(question => question.Id).ToHashSet(StringComparer.Ordinal);
 
     [Fact]
     public void A_checked_course_lacks_nothing() => Assert.Empty(Course.Gaps());

@@ -38,6 +38,33 @@ public sealed class QuizDrawTests
         Assert.Equal(shown, string.Join(' ', draw.Questions.Select(drawn => $"{drawn.QuestionId}:{string.Concat(drawn.OptionIds)}")));
     }
 
+    /// <summary>Pinned for ever, by the same program as above; of pairs, the options stand before the matches.</summary>
+    public static TheoryData<ulong, string> Seed_and_what_is_shown_of_pairs_and_spots => new()
+    {
+        { 0, "spot-4:acdb match-4:bacrqsp match-6:bcasprq spot-1:cdba spot-5:bacd" },
+        { 1234567, "spot-3:cdba match-6:bcaqrsp match-5:abcpsrq spot-2:cdab match-3:abcqprs" },
+        { ulong.MaxValue, "spot-3:acdb match-6:cbarspq spot-5:bacd spot-4:abdc spot-2:bcda" },
+    };
+
+    [Theory, MemberData(nameof(Seed_and_what_is_shown_of_pairs_and_spots))]
+    public void A_seed_shows_the_same_pairs_and_spots_for_ever(ulong seed, string shown)
+    {
+        var draw = QuizDraw.From(TestCourse.Marked, seed);
+
+        Assert.Equal(shown, string.Join(' ', draw.Questions.Select(drawn => $"{drawn.QuestionId}:{string.Concat(drawn.OptionIds)}")));
+    }
+
+    [Fact]
+    public void Pairs_show_every_option_and_after_them_every_match() => Gen.ULong.Sample(seed =>
+    {
+        var question = TestCourse.Pairs("pairs");
+
+        var drawn = QuizDraw.From(TestCourse.DrawingAll(80, question), seed).Questions[0];
+
+        Assert.Equal(["a", "b", "c"], drawn.OptionsOf(question).Order(StringComparer.Ordinal));
+        Assert.Equal(["p", "q", "r", "s"], drawn.MatchesOf(question).Order(StringComparer.Ordinal));
+    });
+
     [Fact]
     public void A_draw_names_what_it_was_drawn_from()
     {
@@ -104,6 +131,17 @@ public sealed class QuizDrawTests
         var course = TestCourse.DrawingAll(80, One("q", "a", "b", "c", "d"));
 
         Assert.InRange(ChiSquare(24, 48_000, course, draw => string.Concat(draw.Questions[0].OptionIds)), 0, ChiSquareLimit[23]);
+    }
+
+    [Fact]
+    public void Every_order_of_the_matches_is_about_equally_frequent()
+    {
+        var question = TestCourse.Pairs("pairs");
+
+        Assert.InRange(
+            ChiSquare(24, 48_000, TestCourse.DrawingAll(80, question), draw => string.Concat(draw.Questions[0].MatchesOf(question))),
+            0,
+            ChiSquareLimit[23]);
     }
 
     [Fact]

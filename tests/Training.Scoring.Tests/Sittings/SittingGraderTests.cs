@@ -131,6 +131,8 @@ public sealed class SittingGraderTests
         { new QuestionKey.Number(-5, 1, "°C"), "", -6m, Mark.Right },
         { new QuestionKey.Number(-5, 1, "°C"), "", decimal.MaxValue, Mark.Wrong },   // typed by somebody who plays
         { new QuestionKey.Number(130, 5, "cm"), "", decimal.MinValue, Mark.Wrong },
+        { new QuestionKey.Spot("b", "figures/place.svg", []), "b", null, Mark.Right },
+        { new QuestionKey.Spot("b", "figures/place.svg", []), "c", null, Mark.Wrong },
     };
 
     [Theory, MemberData(nameof(Key_answer_and_mark))]
@@ -141,6 +143,23 @@ public sealed class SittingGraderTests
         var answer = TestSitting.Options(question, [.. options.Select(option => option.ToString())]) with { Number = number };
 
         var result = TestSitting.Grade(course, TestSitting.AllRight(course) with { Answers = [answer] });
+
+        Assert.Equal(mark, Assert.Single(result.Questions).Mark);
+    }
+
+    [Theory]
+    [InlineData("a=q b=p c=s", Mark.Right)]
+    [InlineData("c=s a=q b=p", Mark.Right)]         // the order of the pairs means nothing
+    [InlineData("a=q b=s c=p", Mark.Wrong)]         // all or nothing
+    [InlineData("a=q b=p c=r", Mark.Wrong)]         // one that is left over
+    [InlineData("a=p b=q c=r", Mark.Wrong)]
+    public void Pairs_are_right_or_wrong_as_a_whole(string pairs, Mark mark)
+    {
+        var question = TestCourse.Pairs("q");
+        var course = TestCourse.DrawingAll(100, question);
+
+        var result = TestSitting.Grade(
+            course, TestSitting.AllRight(course) with { Answers = [TestSitting.Options(question, pairs.Split(' '))] });
 
         Assert.Equal(mark, Assert.Single(result.Questions).Mark);
     }

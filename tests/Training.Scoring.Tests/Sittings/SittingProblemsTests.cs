@@ -143,6 +143,59 @@ public sealed class SittingProblemsTests
         Assert.Equal(expected, TestSitting.Refusals(Course, With(answer)), StringComparer.Ordinal);
     }
 
+    public static TheoryData<string, string, string?, string> Answers_to_pairs_and_spots_and_codes => new()
+    {
+        { "match-6", "a=q b=p", null, "answer-shape" },                     // pairs: one for each option
+        { "match-6", "", null, "answer-shape" },
+        { "match-6", "a=q b=p c=s c=r", null, "answer-shape option-repeated" },
+        { "match-6", "a=q b=q c=s", null, "option-repeated" },              // no match twice
+        { "match-6", "a=q a=p c=s", null, "option-repeated" },
+        { "match-6", "a=q b=p c=z", null, "option-unknown" },
+        { "match-6", "a=q b=p d=s", null, "option-unknown" },
+        { "match-6", "a=q b=p s=c", null, "option-unknown" },               // from the left to the right, not back
+        { "match-6", "a=q b=p c=a", null, "option-unknown option-repeated" },
+        { "match-6", "a b c", null, "option-unknown option-unknown option-unknown" },
+        { "match-6", "q p s", null, "option-unknown option-unknown option-unknown" },
+        { "match-6", "a=q b=p c=s", "1", "answer-shape" },
+        { "spot-3", "", null, "answer-shape" },                             // a spot: one region
+        { "spot-3", "a b", null, "answer-shape" },
+        { "spot-3", "z", null, "option-unknown" },
+        { "spot-3", "b", "1", "answer-shape" },
+    };
+
+    [Theory, MemberData(nameof(Answers_to_pairs_and_spots_and_codes))]
+    public void An_answer_that_pairs_or_a_spot_cannot_have_is_refused(string questionId, string options, string? number, string codes)
+    {
+        var sitting = TestSitting.AllRight(TestCourse.Marked, seed: 1234567);   // spot-3, match-6 …
+        var answer = new Answer(
+            questionId,
+            options.Split(' ', StringSplitOptions.RemoveEmptyEntries),
+            number is null ? null : decimal.Parse(number),
+            Language.English,
+            TestSitting.Start.AddMinutes(1));
+
+        var refusals = TestSitting.Refusals(
+            TestCourse.Marked, sitting with { Answers = [.. sitting.Answers.Select(own => own.QuestionId == questionId ? answer : own)] });
+
+        Assert.Equal(codes.Split(' ').Select(code => $"sitting.{code} @ question {questionId}"), refusals, StringComparer.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("a b c p q r")]
+    [InlineData("a b p q r s c")]
+    [InlineData("p q r s a b c")]
+    [InlineData("a b c p q r z")]
+    [InlineData("a b c")]
+    public void Pairs_shown_with_other_matches_or_mixed_with_them_are_refused(string options)
+    {
+        var sitting = TestSitting.AllRight(TestCourse.Marked, seed: 1234567);
+        var redrawn = sitting.Draw.Questions.Select(drawn => drawn.QuestionId == "match-6" ? drawn with { OptionIds = options.Split(' ') } : drawn);
+
+        Assert.Equal(
+            ["sitting.options-mismatch @ question match-6"],
+            TestSitting.Refusals(TestCourse.Marked, sitting with { Draw = sitting.Draw with { Questions = [.. redrawn] } }));
+    }
+
     [Fact]
     public void Everything_is_told_at_once()
     {

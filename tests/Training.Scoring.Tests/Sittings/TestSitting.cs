@@ -42,6 +42,8 @@ internal static class TestSitting
         QuestionKey.Several several => Options(question, [.. several.OptionIds.Reverse()]),
         QuestionKey.Order order => Options(question, [.. order.OptionIds]),
         QuestionKey.Number number => Number(question, number.Value),
+        QuestionKey.Match match => Options(question, [.. match.Pairs.Reverse().Select(pair => pair.ToString())]),
+        QuestionKey.Spot spot => Options(question, spot.RegionId),
         _ => throw new UnreachableException(),
     };
 
@@ -51,6 +53,8 @@ internal static class TestSitting
         QuestionKey.Several several => Options(question, several.OptionIds[0]),
         QuestionKey.Order order => Options(question, [.. order.OptionIds.Reverse()]),
         QuestionKey.Number number => Number(question, number.Value + number.Tolerance + 0.01m),
+        QuestionKey.Match match => Options(question, [.. question.OptionIds.Zip(match.MatchIds, (option, one) => new MatchPair(option, one).ToString())]),
+        QuestionKey.Spot spot => Options(question, question.OptionIds.First(option => option != spot.RegionId)),
         _ => throw new UnreachableException(),
     };
 

@@ -120,7 +120,10 @@ public sealed class ServedDemo : IAsyncLifetime
     private IEnumerable<string> Paths(Microsoft.AspNetCore.Routing.RouteEndpoint endpoint) =>
         from language in new[] { "en", "es" }
         from isFinished in new[] { false, true }
-        select Addresses.Path(endpoint, Own, language, isFinished);
+        let path = Addresses.Path(endpoint, Own, language, isFinished)
+        // A page of its own for every type of question.
+        from number in path.EndsWith("/questions/1", StringComparison.Ordinal) ? Enumerable.Range(1, 10) : [1]
+        select number == 1 ? path : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{path[..^1]}{number}");
 
     private async Task<Belongings> BelongingsAsync(string worker, string instructor, string representative, string lead)
     {
@@ -166,7 +169,10 @@ public sealed class ServedDemo : IAsyncLifetime
 
     private async Task<Guid> StartSittingAsync(RecordsContext records, Guid personId)
     {
-        var draw = QuizDraw.From(Site.Shelf.Find("awareness")!, 7); // not null: the shipped course
+        var course = Site.Shelf.Find("awareness")!; // not null: the shipped course
+        var types = course.Questions.ToDictionary(question => question.Id, question => question.Key.GetType(), StringComparer.Ordinal);
+        var draw = Enumerable.Range(1, 20_000).Select(seed => QuizDraw.From(course, (ulong)seed))
+            .First(draw => draw.Questions.Select(drawn => types[drawn.QuestionId]).Distinct().Count() == types.Values.Distinct().Count());
         var id = await records.StartSittingAsync(Guid.CreateVersion7(), personId, draw, MadeDemo.Today, "America/Phoenix", Now, CancellationToken.None);
         return id!.Value; // not null: the id is new
     }

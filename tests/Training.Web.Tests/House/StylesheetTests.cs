@@ -60,12 +60,12 @@ public sealed partial class StylesheetTests
             .Select(File.ReadAllText));
         var used = ClassAttribute().Matches(views).SelectMany(match => match.Groups["names"].Value.Split(' ')).ToHashSet(StringComparer.Ordinal);
 
-        // Courses are not views: they bring the classes of drawings, notes and guidance values.
+        // Courses are not views: they bring the classes of drawings and their places, notes and guidance values.
         var rules = ClassRule().Matches(Css).Select(match => match.Groups["name"].Value).Where(name => !CourseClasses.Contains(name));
         Assert.Empty(rules.Except(used, StringComparer.Ordinal));
     }
 
-    private static readonly HashSet<string> CourseClasses = new(StringComparer.Ordinal) { "l", "thin", "wash", "mark", "note", "value" };
+    private static readonly HashSet<string> CourseClasses = new(StringComparer.Ordinal) { "drawing", "l", "thin", "wash", "mark", "spot", "note", "value" };
 
     private static Dictionary<string, string> Tokens(string root) => Token().Matches(root)
         .ToDictionary(token => token.Groups["name"].Value, token => token.Groups["value"].Value, StringComparer.Ordinal);

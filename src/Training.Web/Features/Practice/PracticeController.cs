@@ -42,8 +42,7 @@ public sealed class PracticeController(RecordsContext records, CourseShelf shelf
             return View("Ask", PracticePage.Of(course, round, number, Language, form, fault));
         }
 
-        var page = PracticePage.Of(course, round, number, Language, form);
-        return View("Tell", page with { Told = PracticeAnswer.Of(course, question, reading.Answer, Language) });
+        return View("Tell", PracticePage.Of(course, round, number, Language, form).Telling(course, reading.Answer, Language));
     }
 
     private async Task<Course?> FindAsync(string courseId, CancellationToken cancellation) =>

@@ -39,6 +39,13 @@ public sealed record PracticePage(
             null);
     }
 
+    /// <summary>The question of the page told about, with what to tell.</summary>
+    /// <param name="course">Which course.</param>
+    /// <param name="answer">What was answered; null where nothing was.</param>
+    /// <param name="language">In which language.</param>
+    public PracticePage Telling(Course course, Answer? answer, Language language) =>
+        this with { Told = PracticeAnswer.Of(course, QuestionOf(course, Round, Number), Asked, answer, language) };
+
     /// <summary>The question at a place of a round.</summary>
     public static Question QuestionOf(Course course, ulong round, int number)
     {
@@ -49,15 +56,16 @@ public sealed record PracticePage(
 
 /// <summary>What practice tells about an answer: everything, since nothing depends on it.</summary>
 /// <param name="Mark">Right, wrong or blank.</param>
-/// <param name="RightHtml">What is right, as safe HTML; for steps in their order.</param>
+/// <param name="RightHtml">What is right, as safe HTML; for steps in their order, for pairs each with its match.</param>
+/// <param name="RightNumber">The number on the figure of a spot; null for other types.</param>
 /// <param name="ExplanationHtml">Why, as safe HTML.</param>
 /// <param name="PassageTitle">The passage to reread.</param>
 /// <param name="PassageAddress">Where it stands.</param>
 public sealed record PracticeAnswer(
-    Mark Mark, IReadOnlyList<string> RightHtml, string ExplanationHtml, string PassageTitle, string PassageAddress)
+    Mark Mark, IReadOnlyList<string> RightHtml, int? RightNumber, string ExplanationHtml, string PassageTitle, string PassageAddress)
 {
     /// <summary>What to tell about an answer to a question.</summary>
-    public static PracticeAnswer Of(Course course, Question question, Answer? answer, Language language)
+    public static PracticeAnswer Of(Course course, Question question, ShownQuestion asked, Answer? answer, Language language)
     {
         var words = question.Words[language];
         var (moduleId, sectionId) = question.Passage;
@@ -70,8 +78,11 @@ public sealed record PracticeAnswer(
                 QuestionKey.Several several => [.. several.OptionIds.Select(id => words.OptionHtml[id])],
                 QuestionKey.Order order => [.. order.OptionIds.Select(id => words.OptionHtml[id])],
                 QuestionKey.Number number => [string.Create(CultureInfo.InvariantCulture, $"{number.Value} {System.Net.WebUtility.HtmlEncode(number.Unit)}")],
+                QuestionKey.Match match => [.. match.Pairs.Select(pair => $"{words.OptionHtml[pair.OptionId]}: {System.Net.WebUtility.HtmlEncode(words.MatchText[pair.MatchId])}")],
+                QuestionKey.Spot spot => [words.OptionHtml[spot.RegionId]],
                 _ => throw new UnreachableException(),
             },
+            question.Key is QuestionKey.Spot marked ? asked.Options.Single(option => option.Id == marked.RegionId).Number : null,
             words.ExplanationHtml,
             page.Sections.FirstOrDefault(section => section.Id == sectionId)?.Title ?? page.Title,
             CourseAddresses.OfModule(language, course.Id, moduleId, sectionId));

@@ -14,6 +14,12 @@ public enum AnswerFault
     /// <summary>Two steps have the same number.</summary>
     StepsWithOneNumber,
 
+    /// <summary>Some options have a match, some have none.</summary>
+    OptionsWithoutMatch,
+
+    /// <summary>Two options have the same match.</summary>
+    OptionsWithOneMatch,
+
     /// <summary>No number can be read.</summary>
     NoNumber,
 
@@ -30,11 +36,14 @@ public sealed class AnswerForm
     // Longer than any number that means something, and short enough to show again.
     private const int MostCharacters = 30;
 
-    /// <summary>Chosen options: at most one for one answer, any for several. A list that the binder can fill: it passes by an empty array.</summary>
+    /// <summary>Chosen options: at most one for one answer and for a spot, any for several. A list that the binder can fill: it passes by an empty array.</summary>
     public List<string> Chosen { get; init; } = [];
 
     /// <summary>For steps: the number of each by its option id; empty where none was given.</summary>
     public Dictionary<string, string?> Place { get; init; } = [];
+
+    /// <summary>For pairs: the match of each option by its id; empty where none was chosen.</summary>
+    public Dictionary<string, string?> Match { get; init; } = [];
 
     /// <summary>A number as typed.</summary>
     public string? Typed { get; init; }
@@ -48,9 +57,12 @@ public sealed class AnswerForm
     /// <summary>The form as it would have posted a kept answer; an empty one for null.</summary>
     public static AnswerForm Of(Question question, Answer? kept) => kept is null ? new() : new()
     {
-        Chosen = question.Key is QuestionKey.Order ? [] : [.. kept.OptionIds],
+        Chosen = question.Key is QuestionKey.Order or QuestionKey.Match ? [] : [.. kept.OptionIds],
         Place = question.Key is QuestionKey.Order
             ? kept.OptionIds.Index().ToDictionary(step => step.Item, string? (step) => (step.Index + 1).ToString(CultureInfo.InvariantCulture), StringComparer.Ordinal)
+            : [],
+        Match = question.Key is QuestionKey.Match
+            ? kept.OptionIds.Select(MatchPair.Find).OfType<MatchPair>().ToDictionary(pair => pair.OptionId, string? (pair) => pair.MatchId, StringComparer.Ordinal)
             : [],
         Typed = kept.Number?.ToString(CultureInfo.InvariantCulture),
         Seen = kept.SavedAt.ToUnixTimeMilliseconds(),
@@ -64,9 +76,10 @@ public sealed class AnswerForm
     {
         return question.Key switch
         {
-            QuestionKey.One or QuestionKey.Several => Chosen.Count == 0 ? AnswerReading.Empty : Given(Chosen, null),
+            QuestionKey.One or QuestionKey.Several or QuestionKey.Spot => Chosen.Count == 0 ? AnswerReading.Empty : Given(Chosen, null),
             QuestionKey.Order => ReadOrder(Given),
             QuestionKey.Number number => ReadNumber(number.Unit, Given),
+            QuestionKey.Match match => ReadPairs(match, Given),
             _ => throw new UnreachableException(),
         };
 
@@ -83,6 +96,17 @@ public sealed class AnswerForm
         return isNumbered
             ? given([.. placed.OrderBy(step => int.Parse(step.Value!, CultureInfo.InvariantCulture)).Select(step => step.Key)], null) // not null: placed
             : AnswerReading.Refused(AnswerFault.NotOffered);
+    }
+
+    private AnswerReading ReadPairs(QuestionKey.Match match, Func<IReadOnlyList<string>, decimal?, AnswerReading> given)
+    {
+        var matched = Match.Where(option => !string.IsNullOrWhiteSpace(option.Value)).ToDictionary(StringComparer.Ordinal);
+        if (matched.Count == 0) return AnswerReading.Empty;
+        // Options that the question does not have come last; they are told as what they are.
+        var options = match.Pairs.Select(pair => pair.OptionId).Union(matched.Keys, StringComparer.Ordinal).ToList();
+        if (options.Exists(option => !matched.ContainsKey(option))) return AnswerReading.Refused(AnswerFault.OptionsWithoutMatch);
+        if (matched.Values.Distinct(StringComparer.Ordinal).Count() < matched.Count) return AnswerReading.Refused(AnswerFault.OptionsWithOneMatch);
+        return given([.. options.Select(option => $"{option}={matched[option]}")], null);
     }
 
     private AnswerReading ReadNumber(string unit, Func<IReadOnlyList<string>, decimal?, AnswerReading> given)

@@ -59,6 +59,43 @@ public sealed partial class PracticeControllerTests(SharedSite shared)
         });
     }
 
+    [Theory]
+    [InlineData("en")]
+    [InlineData("es")]
+    public async Task Pairs_are_told_each_with_its_match(string tag)
+    {
+        using var browser = await site.SignInAsync(await site.PersonAsync());
+        var (number, question) = First<QuestionKey.Match>();
+        var pairs = ((QuestionKey.Match)question.Key).Pairs;
+
+        var good = await PostAsync(browser, tag, number, [.. pairs.Select(pair => KeyValuePair.Create($"match[{pair.OptionId}]", pair.MatchId))]);
+        var half = await PostAsync(browser, tag, number, KeyValuePair.Create($"match[{pairs[0].OptionId}]", pairs[0].MatchId));
+
+        Assert.Equal([200, 422], [good.Status, half.Status]);
+        Assert.Contains(tag == "en" ? ">Right.</h1>" : ">Correcto.</h1>", good.Html, StringComparison.Ordinal);
+        var words = question.Words[LanguageTags.Find(tag)!.Value];
+        Assert.All(pairs, pair => Assert.Contains($"{Text(words.OptionHtml[pair.OptionId])}: {words.MatchText[pair.MatchId]}", Text(good.Html), StringComparison.Ordinal));
+        Assert.Contains($"<option value=\"{pairs[0].MatchId}\" selected=\"selected\">", half.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_spot_is_told_with_its_number_on_the_figure_that_was_shown()
+    {
+        using var browser = await site.SignInAsync(await site.PersonAsync());
+        var (number, question) = First<QuestionKey.Spot>();
+        var spot = (QuestionKey.Spot)question.Key;
+        var shown = PracticeRound.From(site.Shelf.Find("awareness")!, 5)[number - 1].OptionIds;
+
+        var wrong = await PostAsync(browser, "en", number, KeyValuePair.Create("chosen", shown.First(id => id != spot.RegionId)));
+
+        Assert.Contains(">Not right this time.</h1>", wrong.Html, StringComparison.Ordinal);
+        Assert.Contains(
+            $"<li><span class=\"number\">{shown.Index().Single(one => one.Item == spot.RegionId).Index + 1}</span> {question.Words[Language.English].OptionHtml[spot.RegionId]}</li>",
+            wrong.Html,
+            StringComparison.Ordinal);
+        Assert.Equal(shown.Count, wrong.Html.Split("<g class=\"number\">").Length - 1);
+    }
+
     [Fact]
     public async Task What_cannot_be_marked_is_asked_again_with_what_was_typed()
     {
@@ -83,6 +120,14 @@ public sealed partial class PracticeControllerTests(SharedSite shared)
         using var browser = await site.SignInAsync(await site.PersonAsync());
 
         Assert.Equal(404, (await browser.GetAsync(path)).Status);
+    }
+
+    private (int Number, Question Question) First<T>()
+    {
+        var course = site.Shelf.Find("awareness")!;
+        var round = PracticeRound.From(course, 5);
+        var number = 1 + round.Index().First(drawn => QuestionOf(course, drawn.Item).Key is T).Index;
+        return (number, QuestionOf(course, round[number - 1]));
     }
 
     private static async Task<Reply> PostAsync(PlainBrowser browser, string tag, int number, params KeyValuePair<string, string>[] fields) =>

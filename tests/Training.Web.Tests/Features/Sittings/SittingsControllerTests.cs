@@ -7,7 +7,10 @@ namespace Training.Web.Tests.Features.Sittings;
 
 public sealed class SittingsControllerTests(SharedSite shared)
 {
-    private static readonly Type[] EveryType = [typeof(QuestionKey.One), typeof(QuestionKey.Several), typeof(QuestionKey.Order), typeof(QuestionKey.Number)];
+    private static readonly Type[] EveryType = 
+    [
+        typeof(QuestionKey.One), typeof(QuestionKey.Several), typeof(QuestionKey.Order), typeof(QuestionKey.Number), typeof(QuestionKey.Match), typeof(QuestionKey.Spot),
+    ];
 
     private readonly RunningSite site = shared.Site;
 
@@ -151,6 +154,119 @@ public sealed class SittingsControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task Pairs_half_done_or_done_twice_are_refused_and_stay_chosen()
+    {
+        using var quiz = await TakenQuiz.StartAsync(site, types: typeof(QuestionKey.Match));
+        var number = quiz.NumberOf<QuestionKey.Match>();
+        var pairs = ((QuestionKey.Match)quiz.QuestionAt(number).Key).Pairs;
+        KeyValuePair<string, string> Chosen(string optionId, string matchId) => new($"match[{optionId}]", matchId);
+
+        var some = await quiz.PostAsync(number, [Chosen(pairs[0].OptionId, pairs[0].MatchId), .. pairs.Skip(1).Select(pair => Chosen(pair.OptionId, ""))]);
+        var missing = await quiz.PostAsync(number, [Chosen(pairs[0].OptionId, pairs[0].MatchId)]);
+        var twice = await quiz.PostAsync(number, [.. pairs.Select(pair => Chosen(pair.OptionId, pairs[1].MatchId))], "es");
+        var foreign = await quiz.PostAsync(number, [.. pairs.Skip(1).Select(pair => Chosen(pair.OptionId, pair.MatchId)), Chosen(pairs[0].OptionId, "dance")]);
+        var more = await quiz.PostAsync(number, [.. pairs.Select(pair => Chosen(pair.OptionId, pair.MatchId)), Chosen("dance", "sing")]);
+        var back = await quiz.PostAsync(number, [.. pairs.Select(pair => Chosen(pair.MatchId, pair.OptionId))]);
+
+        Assert.Equal([422, 422, 422, 422, 422, 422], [some.Status, missing.Status, twice.Status, foreign.Status, more.Status, back.Status]);
+        Assert.Contains("Some lines have nothing chosen yet.", some.Html, StringComparison.Ordinal);
+        Assert.Contains("Some lines have nothing chosen yet.", missing.Html, StringComparison.Ordinal);
+        Assert.Contains($"<option value=\"{pairs[0].MatchId}\" selected=\"selected\">", some.Html, StringComparison.Ordinal);
+        Assert.Contains("Eligió lo mismo para dos líneas.", twice.Html, StringComparison.Ordinal);
+        Assert.Equal(pairs.Count, twice.Html.Split($"<option value=\"{pairs[1].MatchId}\" selected=\"selected\">").Length - 1);
+        Assert.Contains("does not belong to this question", foreign.Html, StringComparison.Ordinal);
+        Assert.Empty((await quiz.KeptAsync()).Answers);
+    }
+
+    [Fact]
+    public async Task Pairs_are_kept_as_option_and_match_in_the_authors_order()
+    {
+        using var quiz = await TakenQuiz.StartAsync(site, types: typeof(QuestionKey.Match));
+        var number = quiz.NumberOf<QuestionKey.Match>();
+
+        await quiz.PostAsync(number, [.. quiz.Fields(number).Reverse()]);
+
+        var pairs = ((QuestionKey.Match)quiz.QuestionAt(number).Key).Pairs;
+        Assert.Equal(pairs.Select(pair => $"{pair.OptionId}={pair.MatchId}"), Assert.Single((await quiz.KeptAsync()).Answers).Answer.OptionIds);
+    }
+
+    [Fact]
+    public async Task Cleared_pairs_take_the_kept_answer_back()
+    {
+        using var quiz = await TakenQuiz.StartAsync(site, types: typeof(QuestionKey.Match));
+        var number = quiz.NumberOf<QuestionKey.Match>();
+        await quiz.AnswerAsync(number);
+        var savedAt = Assert.Single((await quiz.KeptAsync()).Answers).Answer.SavedAt.ToUnixTimeMilliseconds();
+
+        var cleared = await quiz.PostAsync(
+            number,
+            [.. quiz.QuestionAt(number).OptionIds.Select(id => KeyValuePair.Create($"match[{id}]", "")), new("seen", savedAt.ToString(CultureInfo.InvariantCulture))]);
+
+        Assert.Equal(303, cleared.Status);
+        Assert.Empty((await quiz.KeptAsync()).Answers);
+    }
+
+    [Fact]
+    public async Task Somebody_who_changes_the_language_mid_quiz_finds_pairs_and_spots_as_they_left_them()
+    {
+        using var quiz = await TakenQuiz.StartAsync(site, types: [typeof(QuestionKey.Match), typeof(QuestionKey.Spot)]);
+        var (pairs, spot) = (quiz.NumberOf<QuestionKey.Match>(), quiz.NumberOf<QuestionKey.Spot>());
+        await quiz.AnswerAsync(pairs);
+        await quiz.AnswerAsync(spot, isRight: false, tag: "es");
+
+        var spanish = (await quiz.Browser.GetAsync($"{quiz.PathIn("es")}/questions/{pairs}")).Html;
+        var english = (await quiz.Browser.GetAsync($"{quiz.Path}/questions/{spot}")).Html;
+
+        var match = (QuestionKey.Match)quiz.QuestionAt(pairs).Key;
+        Assert.All(match.Pairs, pair => Assert.Contains($"<option value=\"{pair.MatchId}\" selected=\"selected\">", spanish, StringComparison.Ordinal));
+        Assert.All(
+            quiz.QuestionAt(pairs).Words[Language.Spanish].MatchText.Values,
+            text => Assert.Contains($">{text}</option>", System.Net.WebUtility.HtmlDecode(spanish), StringComparison.Ordinal));
+        var chosen = quiz.Fields(spot, isRight: false).Single(field => field.Key == "chosen").Value;
+        Assert.Contains($"name=\"chosen\" value=\"{chosen}\" checked", english, StringComparison.Ordinal);
+        Assert.Equal(2, (await quiz.KeptAsync()).Answers.Count);
+    }
+
+    [Theory]
+    [InlineData("en")]
+    [InlineData("es")]
+    public async Task The_numbers_of_a_figure_are_those_of_the_list_below_it(string tag)
+    {
+        using var quiz = await TakenQuiz.StartAsync(site, types: typeof(QuestionKey.Spot));
+        var number = quiz.NumberOf<QuestionKey.Spot>();
+        var question = quiz.QuestionAt(number);
+        var spot = (QuestionKey.Spot)question.Key;
+        var shown = quiz.Draw.Questions[number - 1].OptionIds;
+
+        var html = (await quiz.Browser.GetAsync($"{quiz.PathIn(tag)}/questions/{number}")).Html;
+
+        foreach (var (index, id) in shown.Index())
+        {
+            var at = spot.Regions.Single(region => region.Id == id).Number;
+            Assert.Matches(
+                FormattableString.Invariant($"<text x=\"{decimal.Round(at.X, 2)}\" y=\"{decimal.Round(at.Y, 2)}\" [^>]*>{index + 1}</text>"), html);
+            Assert.Matches($"(?s)value=\"{id}\"[^>]*>\\s*<span class=\"number\">{index + 1}</span>", html);
+        }
+
+        Assert.True(html.IndexOf("<figure", StringComparison.Ordinal) < html.IndexOf("radiogroup", StringComparison.Ordinal));
+        Assert.DoesNotContain($"{spot.Figure}", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_spot_that_is_no_region_or_two_of_them_is_refused_and_the_figure_stays()
+    {
+        using var quiz = await TakenQuiz.StartAsync(site, types: typeof(QuestionKey.Spot));
+        var number = quiz.NumberOf<QuestionKey.Spot>();
+
+        var unknown = await quiz.PostAsync(number, [new("chosen", "moon")]);
+        var two = await quiz.PostAsync(number, [.. quiz.QuestionAt(number).OptionIds.Take(2).Select(id => KeyValuePair.Create("chosen", id))]);
+
+        Assert.Equal([422, 422], [unknown.Status, two.Status]);
+        Assert.All(new[] { unknown.Html, two.Html }, html => Assert.Contains("<figure class=\"drawing\">", html, StringComparison.Ordinal));
+        Assert.Empty((await quiz.KeptAsync()).Answers);
+    }
+
+    [Fact]
     public async Task An_option_that_was_not_offered_is_refused_and_the_kept_answer_stays()
     {
         using var quiz = await TakenQuiz.StartAsync(site, types: typeof(QuestionKey.One));
@@ -256,6 +372,8 @@ public sealed class SittingsControllerTests(SharedSite shared)
             Assert.DoesNotContain(System.Net.WebUtility.HtmlDecode(words.StemHtml), html, StringComparison.Ordinal);
             Assert.DoesNotContain(System.Net.WebUtility.HtmlDecode(words.ExplanationHtml), html, StringComparison.Ordinal);
         }
+
+        Assert.DoesNotContain("class=\"number\"", html, StringComparison.Ordinal);
 
         await site.RecordAsync(async records => Assert.False(await records.Decisions.AnyAsync(decision => decision.PersonId == quiz.PersonId)));
     }

@@ -40,7 +40,7 @@ internal sealed partial class TakenQuiz : IDisposable
     {
         var person = personId ?? await site.PersonAsync();
         var course = site.Shelf.Find(courseId)!;
-        var draw = Enumerable.Range(1, 500).Select(seed => QuizDraw.From(course, (ulong)seed))
+        var draw = Enumerable.Range(1, 20_000).Select(seed => QuizDraw.From(course, (ulong)seed))
             .First(candidate => types.All(type => candidate.Questions.Any(drawn => QuestionOf(course, drawn).Key.GetType() == type)));
         var id = Guid.CreateVersion7();
         await site.RecordAsync(records => records.StartSittingAsync(
@@ -90,6 +90,14 @@ internal sealed partial class TakenQuiz : IDisposable
             case QuestionKey.Order order:
                 foreach (var (index, id) in (isRight ? order.OptionIds : order.OptionIds.Reverse()).Index())
                     yield return new($"place[{id}]", (index + 1).ToString(CultureInfo.InvariantCulture));
+                break;
+            case QuestionKey.Match match:
+                var moved = isRight ? 0 : 1;
+                foreach (var (index, pair) in match.Pairs.Index())
+                    yield return new($"match[{pair.OptionId}]", match.Pairs[(index + moved) % match.Pairs.Count].MatchId);
+                break;
+            case QuestionKey.Spot spot:
+                yield return new("chosen", isRight ? spot.RegionId : question.OptionIds.First(id => id != spot.RegionId));
                 break;
             case QuestionKey.Number typed:
                 yield return new("typed", (isRight ? typed.Value : typed.Value + typed.Tolerance + 1).ToString(CultureInfo.InvariantCulture));
