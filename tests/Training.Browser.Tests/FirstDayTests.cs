@@ -203,6 +203,12 @@ public sealed class FirstDayTests(Chromium chromium)
                 case QuestionKey.Order order:
                     foreach (var (index, option) in order.OptionIds.Index()) await page.Locator($"[name='place[{option}]']").SelectOptionAsync($"{index + 1}");
                     break;
+                case QuestionKey.Match match:
+                    foreach (var pair in match.Pairs) await page.Locator($"[name='match[{pair.OptionId}]']").SelectOptionAsync(pair.MatchId);
+                    break;
+                case QuestionKey.Spot spot:
+                    await page.CheckAsync($"[value='{spot.RegionId}']");
+                    break;
                 case QuestionKey.Number number:
                     await page.Locator("[name=typed]").FillAsync(number.Value.ToString(System.Globalization.CultureInfo.InvariantCulture));
                     break;

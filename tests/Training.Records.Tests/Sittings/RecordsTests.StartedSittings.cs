@@ -23,6 +23,29 @@ public abstract partial class RecordsTests
     }
 
     [Fact]
+    public async Task Pairs_are_kept_each_as_option_and_match_and_sent_as_they_were()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        var question = QuestionOf(
+            "tools", ["hook", "tongs"], new QuestionKey.Match(["lift", "hold", "weigh"], [new("hook", "lift"), new("tongs", "hold")]));
+        var course = CourseOf(cast) with { Questions = [question] };
+        var draw = DrawOf(cast) with { Questions = [new(question.Id, question.Version, ["tongs", "hook", "weigh", "lift", "hold"])] };
+        var id = Guid.CreateVersion7();
+        await using (var records = Database.Open()) await records.StartSittingAsync(id, cast.Worker, draw, Cast.Today, Cast.Zone, Cast.Now, Cancellation);
+        var given = new Answer(question.Id, ["hook=weigh", "tongs=hold"], null, Language.Spanish, Cast.Now.AddMinutes(1));
+
+        Assert.Equal(new Kept.Stored(id), await SaveAsync(cast, id, given, course));
+        Assert.IsType<Kept.Refused>(await SaveAsync(cast, id, given with { OptionIds = ["hook=hold", "tongs=hold"] }, course));
+        Assert.IsType<Kept.Refused>(await SaveAsync(cast, id, given with { OptionIds = ["hook=lift"] }, course));
+        await SubmitAsync(cast, id);
+
+        await using var after = Database.Open();
+        var sent = Assert.IsType<StoredSitting>(await after.FindSittingAsync(id, Cancellation)).Sitting;
+        Assert.Equal(Text(draw), Text(sent.Draw));
+        Assert.Equal(Text(given), Text(Assert.Single(sent.Answers)));
+    }
+
+    [Fact]
     public async Task Starting_again_goes_on_with_the_open_sitting_and_its_questions()
     {
         var cast = await Cast.CreateAsync(Database);

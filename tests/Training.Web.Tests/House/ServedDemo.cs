@@ -30,6 +30,10 @@ public sealed class ServedDemo : IAsyncLifetime
 
     private readonly MadeDemo demo = new();
     private readonly KeyValuePair<string, string>[] settings;
+
+    // One of each type in the open sitting, which looks different each: the first question among them.
+    private IReadOnlyList<int> questionNumbers = [1];
+
     private readonly string folder = Directory.CreateTempSubdirectory("training-served-").FullName;
 
     internal RunningSite Site { get; private set; } = null!; // made by InitializeAsync
@@ -121,8 +125,7 @@ public sealed class ServedDemo : IAsyncLifetime
         from language in new[] { "en", "es" }
         from isFinished in new[] { false, true }
         let path = Addresses.Path(endpoint, Own, language, isFinished)
-        // A page of its own for every type of question.
-        from number in path.EndsWith("/questions/1", StringComparison.Ordinal) ? Enumerable.Range(1, 10) : [1]
+        from number in path.EndsWith("/questions/1", StringComparison.Ordinal) ? questionNumbers : [1]
         select number == 1 ? path : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{path[..^1]}{number}");
 
     private async Task<Belongings> BelongingsAsync(string worker, string instructor, string representative, string lead)
@@ -173,6 +176,7 @@ public sealed class ServedDemo : IAsyncLifetime
         var types = course.Questions.ToDictionary(question => question.Id, question => question.Key.GetType(), StringComparer.Ordinal);
         var draw = Enumerable.Range(1, 20_000).Select(seed => QuizDraw.From(course, (ulong)seed))
             .First(draw => draw.Questions.Select(drawn => types[drawn.QuestionId]).Distinct().Count() == types.Values.Distinct().Count());
+        questionNumbers = [.. draw.Questions.Index().DistinctBy(drawn => types[drawn.Item.QuestionId]).Select(drawn => drawn.Index + 1)];
         var id = await records.StartSittingAsync(Guid.CreateVersion7(), personId, draw, MadeDemo.Today, "America/Phoenix", Now, CancellationToken.None);
         return id!.Value; // not null: the id is new
     }

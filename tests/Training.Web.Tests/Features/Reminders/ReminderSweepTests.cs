@@ -161,7 +161,7 @@ public sealed class ReminderSweepTests : IAsyncLifetime
     {
         for (var holder = 0; holder < 10; holder++) await HoldAsync(Today.AddDays(6), $"holder-{holder}@example.org");
 
-        for (var round = 0; round < 25; round++)
+        for (var round = 0; round < 50; round++)
         {
             await Task.WhenAll(RunAsync(), RunAsync());
             site.Clock.Now = site.Clock.Now.AddMinutes(1);

@@ -97,6 +97,8 @@ public sealed class KilledServerTests
         QuestionKey.Several several => several.OptionIds.Select(option => new KeyValuePair<string, string>("Chosen", option)),
         QuestionKey.Order order => order.OptionIds.Select((option, place) => new KeyValuePair<string, string>($"Place[{option}]", $"{place + 1}")),
         QuestionKey.Number number => [new("typed", number.Value.ToString(System.Globalization.CultureInfo.InvariantCulture))],
+        QuestionKey.Match match => match.Pairs.Select(pair => new KeyValuePair<string, string>($"Match[{pair.OptionId}]", pair.MatchId)),
+        QuestionKey.Spot spot => [new("Chosen", spot.RegionId)],
         _ => throw new InvalidOperationException(),
     };
 
@@ -118,6 +120,16 @@ public sealed class KilledServerTests
 
     private static Task AddWorkersAsync(RecordsContext records)
     {
+        // A lead has read every question, or nothing could be drawn.
+        var reviewer = new Person { Id = Guid.CreateVersion7(), Language = Language.English };
+        var formId = Guid.CreateVersion7();
+        records.Add(reviewer);
+        records.AddRange(Course.Questions.Select(question => new QuestionReview
+        {
+            FormId = formId, CourseId = Course.Id, QuestionId = question.Id, QuestionVersion = question.Version, Outcome = ReviewOutcome.Accepted,
+            ReviewerId = reviewer.Id, ReviewedAt = new(Long.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
+        }));
+
         string? hash = null;
         for (var worker = 0; worker < Kills; worker++)
         {
