@@ -40,8 +40,8 @@ public sealed class MyTrainingController(RecordsContext records, CourseShelf she
     [HttpGet("/{language:language}/my/courses/{courseId}")]
     public async Task<IActionResult> Course(string courseId, CancellationToken cancellation)
     {
-        if (shelf.Find(courseId) is not { } course) return NotFound();
         var visitor = HttpContext.Visitor();
+        if (await records.FindOfferedAsync(shelf, visitor.PersonId, courseId, cancellation) is not { } course) return NotFound();
         var file = await records.FindCaseFileAsync(visitor.PersonId, course.Scheme, cancellation)
             ?? throw new InvalidOperationException($"Account {visitor.AccountId} belongs to nobody.");
         var read = (await records.ReadModulesAsync(visitor.PersonId, course.Id, cancellation))

@@ -4,6 +4,7 @@ using Training.Courses;
 using Training.Records;
 using Training.Scoring;
 using Training.Web.Doors;
+using Training.Web.Features.MyTraining;
 using Training.Web.Features.Sittings;
 using Training.Web.Languages;
 using Training.Web.Shelf;
@@ -46,7 +47,9 @@ public sealed class PracticeController(RecordsContext records, CourseShelf shelf
     }
 
     private async Task<Course?> FindAsync(string courseId, CancellationToken cancellation) =>
-        shelf.FindUsed(courseId) is { } course ? await records.AskedAsync(course, cancellation) : null;
+        await records.FindOfferedAsync(shelf, HttpContext.Visitor().PersonId, courseId, cancellation) is { } course
+            ? await records.AskedAsync(course, cancellation)
+            : null;
 
     private static AnswerFault? FaultOf(Question question, Answer? answer)
     {

@@ -26,7 +26,7 @@ public sealed class QuestionsController(RecordsContext records, CourseShelf shel
             course.Id, course.Scheme.Words[Language].Title,
             [.. course.Modules.Select(module => new ModuleQuestions(
                 module.Id, module.Pages[Language].Title, Count(module.Id, null), Count(module.Id, ReviewOutcome.Accepted), Count(module.Id, ReviewOutcome.SetAside)))],
-            (await records.AskedAsync(course, cancellation)).Gaps(), course.Words[Language].Topics));
+            course.Asking(reviews).Gaps(), course.Words[Language].Topics));
     }
 
     /// <summary>The questions of one module, with what is right and why.</summary>
@@ -56,7 +56,7 @@ public sealed class QuestionsController(RecordsContext records, CourseShelf shel
         if (form.Id == Guid.Empty) return BadRequest();
         var here = $"/{Language.Tag()}/programme/courses/{course.Id}";
         var reviews = form.Read(course, HttpContext.Visitor().PersonId, clock.GetUtcNow());
-        if (reviews.Count > 0) await records.KeepAsync(reviews, cancellation);
+        await records.KeepAsync(reviews, cancellation);
         var judged = await records.ReviewsOfAsync(course, cancellation);
         var next = course.Modules.SkipWhile(other => other.Id != module.Id)
             .FirstOrDefault(other => course.Questions.Any(question => question.Passage.ModuleId == other.Id && !judged.ContainsKey(question.Id)));

@@ -106,7 +106,7 @@ public sealed class AnswerForm
         var options = match.Pairs.Select(pair => pair.OptionId).Union(matched.Keys, StringComparer.Ordinal).ToList();
         if (options.Exists(option => !matched.ContainsKey(option))) return AnswerReading.Refused(AnswerFault.OptionsWithoutMatch);
         if (matched.Values.Distinct(StringComparer.Ordinal).Count() < matched.Count) return AnswerReading.Refused(AnswerFault.OptionsWithOneMatch);
-        return given([.. options.Select(option => $"{option}={matched[option]}")], null);
+        return given([.. options.Select(option => new MatchPair(option, matched[option]!).ToString())], null);
     }
 
     private AnswerReading ReadNumber(string unit, Func<IReadOnlyList<string>, decimal?, AnswerReading> given)

@@ -6,6 +6,7 @@ using Training.Courses;
 using Training.Records;
 using Training.Scoring;
 using Training.Web.Doors;
+using Training.Web.Features.MyTraining;
 using Training.Web.Languages;
 using Training.Web.Shelf;
 
@@ -23,8 +24,8 @@ public sealed class SittingsController(
     [HttpGet("/{language:language}/my/courses/{courseId}/quiz")]
     public async Task<IActionResult> Before(string courseId, CancellationToken cancellation)
     {
-        if (shelf.FindUsed(courseId) is not { } course) return NotFound();
         var visitor = HttpContext.Visitor();
+        if (await records.FindOfferedAsync(shelf, visitor.PersonId, courseId, cancellation) is not { } course) return NotFound();
         var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
         var sent = await records.SentSittingsOfAsync(visitor.PersonId, cancellation);
         var file = await records.FindCaseFileAsync(visitor.PersonId, course.Scheme, cancellation)
@@ -38,9 +39,9 @@ public sealed class SittingsController(
     [HttpPost("/{language:language}/my/courses/{courseId}/sittings")]
     public async Task<IActionResult> Start(string courseId, [FromForm] Guid sittingId, CancellationToken cancellation)
     {
-        if (shelf.FindUsed(courseId) is not { } course) return NotFound();
-        if (sittingId == Guid.Empty) return BadRequest();
         var visitor = HttpContext.Visitor();
+        if (await records.FindOfferedAsync(shelf, visitor.PersonId, courseId, cancellation) is not { } course) return NotFound();
+        if (sittingId == Guid.Empty) return BadRequest();
         var asked = await records.AskedAsync(course, cancellation);
         // The page before says why; it has no button then.
         if (asked.Gaps().Count > 0) return this.SeeOther($"/{Language.Tag()}/my/courses/{course.Id}/quiz");

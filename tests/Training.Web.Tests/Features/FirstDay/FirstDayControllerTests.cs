@@ -100,5 +100,10 @@ public sealed class FirstDayControllerTests : IDisposable
         Assert.Equal((200, 404), ((await worker.GetAsync("/en/my/courses/awareness/quiz")).Status, (await worker.GetAsync("/en/my/courses/handler/quiz")).Status));
         Assert.DoesNotContain("/en/my/courses/handler", (await worker.GetAsync("/en/my")).Html, StringComparison.Ordinal);
         Assert.DoesNotContain("/en/courses/handler\"", (await worker.GetAsync("/en")).Html, StringComparison.Ordinal);
+        // Who holds it may renew it.
+        var holder = await site.PersonAsync();
+        await site.HoldAsync(holder, "handler", new(2025, 12, 20), new(2026, 12, 20));
+        using var holding = await site.SignInAsync(holder);
+        Assert.Equal((200, 200), ((await holding.GetAsync("/en/my/courses/handler")).Status, (await holding.GetAsync("/en/my/courses/handler/quiz")).Status));
     }
 }

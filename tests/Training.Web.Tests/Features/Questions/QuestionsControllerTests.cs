@@ -108,6 +108,20 @@ public sealed class QuestionsControllerTests : IDisposable
     }
 
     [Fact]
+    public async Task A_form_that_comes_again_with_another_tick_keeps_that_one_too()
+    {
+        using var lead = await LeadAsync();
+        var (first, second) = (Of("bite").First(), Of("bite").Skip(1).First());
+        KeyValuePair<string, string>[] form = [new("Id", Guid.CreateVersion7().ToString()), new("Accept", "ticked"), await lead.TokenAsync(Module("bite"))];
+        static KeyValuePair<string, string> Ticked(Question question) => new("Ticked", ReviewForm.NameOf(question));
+
+        await lead.PostExactlyAsync($"{Module("bite")}/reviews", [.. form, Ticked(first)]);
+        await lead.PostExactlyAsync($"{Module("bite")}/reviews", [.. form, Ticked(first), Ticked(second)]);
+
+        Assert.Equal([first.Id, second.Id], await AskedAsync());
+    }
+
+    [Fact]
     public async Task The_same_form_twice_is_one_review_and_it_leads_on_to_what_waits_next()
     {
         using var lead = await LeadAsync();

@@ -32,6 +32,8 @@ public sealed class SitesControllerTests(SharedSite shared)
         var mine = (await worker.GetAsync("/en/my")).Html;
         Assert.Contains("If somebody is bitten at Ridge 4", mine, StringComparison.Ordinal);
         Assert.Contains("Shift lead, radio channel 2", mine, StringComparison.Ordinal);
+        Assert.Contains("href=\"tel:911\"", mine, StringComparison.Ordinal);
+        Assert.Contains("href=\"tel:18002221222\"", mine, StringComparison.Ordinal);
     }
 
     [Fact]
