@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 
 namespace Training.Web.Doors;
@@ -12,6 +13,21 @@ public static class Answers
     public static ViewResult Mend(this Controller controller, string view, object page)
     {
         controller.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        return controller.View(view, page);
+    }
+
+    /// <summary>Too many tries: the form again, with the time to wait (429).</summary>
+    /// <param name="controller">Which answers.</param>
+    /// <param name="view">The form's.</param>
+    /// <param name="page">With everything typed.</param>
+    /// <param name="wait">How long.</param>
+    /// <param name="field">Beside which field it is told.</param>
+    /// <param name="words">In words.</param>
+    public static ViewResult Wait(this Controller controller, string view, object page, TimeSpan wait, string field, string words)
+    {
+        controller.Response.StatusCode = StatusCodes.Status429TooManyRequests;
+        controller.Response.Headers.RetryAfter = ((int)Math.Ceiling(wait.TotalSeconds)).ToString(CultureInfo.InvariantCulture);
+        controller.ModelState.AddModelError(field, words);
         return controller.View(view, page);
     }
 

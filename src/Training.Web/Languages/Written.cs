@@ -35,8 +35,13 @@ public static class Written
     /// <summary>So many minutes.</summary>
     public static string Minutes(int count) => Counted(count, Word("Minute"), Word("Minutes"));
 
+    /// <summary>That a text has too many characters.</summary>
+    public static string TooLong(int most, int length) => Filled(Word("TooLong"), most, length);
+
     private static string Counted(int count, string one, string more) =>
-        string.Format(CultureInfo.CurrentCulture, count == 1 ? one : more, count);
+        Filled(count == 1 ? one : more, count);
+
+    private static string Filled(string words, params object[] holes) => string.Format(CultureInfo.CurrentCulture, words, holes);
 
     private static string Word(string key) =>
         Words.GetString(key, CultureInfo.CurrentUICulture) ?? throw new InvalidOperationException($"WrittenText has no {key}.");

@@ -1,3 +1,4 @@
+using Training.Certification;
 using Training.Records;
 using Training.Web.Settings;
 
@@ -19,6 +20,9 @@ public sealed class OurProvider(TrainingOptions options)
 
     /// <summary>Region whose guidance public pages show.</summary>
     public string Region => kept?.Region ?? options.Provider.Region;
+
+    /// <summary>The date of an instant on its calendar.</summary>
+    public DateOnly DayOf(DateTimeOffset instant) => DecisionDay.On(instant, TimeZoneInfo.FindSystemTimeZoneById(Zone));
 
     /// <summary>Takes what the records say; null: nobody kept anything.</summary>
     public void Take(ProviderDetails? details) => kept = details;

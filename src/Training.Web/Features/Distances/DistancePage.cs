@@ -1,4 +1,5 @@
 using Training.Courses;
+using Training.Web.Shelf;
 
 namespace Training.Web.Features.Distances;
 
@@ -18,9 +19,9 @@ public sealed record DistanceGuidance(IReadOnlyList<GuidanceEntry> Fractions, Gu
     private static readonly string[] Subjects = ["strike-reach-largest", "strike-reach-usual", "strike-reach-lower-bound"];
 
     /// <summary>As it is in force, or null where something is missing.</summary>
-    public static DistanceGuidance? Find(GuidanceSet guidance, string region, DateOnly on)
+    public static DistanceGuidance? Find(GuidanceNow guidance)
     {
-        GuidanceEntry? InForce(string subject) => guidance.InForce(subject, region, GuidanceSet.Unidentified, on);
+        GuidanceEntry? InForce(string subject) => guidance.Find(subject, GuidanceSet.Unidentified);
         var fractions = Subjects.Select(InForce).OfType<GuidanceEntry>().ToList();
         return fractions.Count > 0 && InForce("strike-reach-ceiling") is { } ceiling && InForce("margin") is { } margin && InForce("stand-off") is { } standOff
             ? new(fractions, ceiling, margin, standOff)

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Localization;
-using Training.Certification;
 using Training.Web.Doors;
+using Training.Web.Languages;
 using Training.Web.Provider;
 using Training.Web.Shelf;
 
@@ -20,8 +20,7 @@ public sealed class DistancesController(CourseShelf shelf, OurProvider provider,
     public IActionResult Show(DistanceForm form)
     {
         ModelState.Clear();
-        var today = DecisionDay.On(clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(provider.Zone));
-        var guidance = DistanceGuidance.Find(shelf.Guidance, provider.Region, today);
+        var guidance = DistanceGuidance.Find(GuidanceNow.Of(shelf, provider, clock, HttpContext.PageLanguageOf()));
         var isAsked = Request.Query.ContainsKey(nameof(form.Snake));
         if (!isAsked || guidance is null) return View(new DistancePage(form, guidance, null));
 

@@ -28,7 +28,8 @@ public sealed class EmployersController(RecordsContext records, OurProvider prov
     {
         if (form.Id == Guid.Empty) return BadRequest();
         ModelState.Clear();
-        if (ReadName(form.Name) is { } name)
+        var name = ReadName(form.Name);
+        if (ModelState.IsValid)
         {
             if (await records.KeepAsync(new Employer { Id = form.Id, Name = name }, cancellation) is not Kept.Refused refused)
                 return this.SeeOther(Employer(form.Id));
@@ -56,7 +57,7 @@ public sealed class EmployersController(RecordsContext records, OurProvider prov
         var (name, zone, region) = (ReadName(form.Name), TimeZones.Find(form.Zone), Regions.Find(form.Region));
         if (zone is null) ModelState.AddModelError(nameof(form.Zone), Text["ZoneUnknown"]);
         if (region is null) ModelState.AddModelError(nameof(form.Region), Text["RegionUnknown"]);
-        if (ModelState.IsValid && name is not null && zone is not null && region is not null)
+        if (ModelState.IsValid && zone is not null && region is not null)
         {
             var site = new Records.Site { Id = form.Id, EmployerId = employerId, Name = name, Zone = zone, Region = region };
             if (await records.KeepAsync(site, cancellation) is not Kept.Refused refused) return this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/programme/sites/{site.Id}");
@@ -90,11 +91,5 @@ public sealed class EmployersController(RecordsContext records, OurProvider prov
         return new(employerId, name, sites, form);
     }
 
-    private string? ReadName(string? typed)
-    {
-        var name = FormValues.ReadLine(typed);
-        if (name.Length is > 0 and <= Bounds.Name) return name;
-        ModelState.AddModelError("Name", name.Length == 0 ? Text["NameMissing"] : Text["NameTooLong", Bounds.Name, name.Length]);
-        return null;
-    }
+    private string ReadName(string? typed) => ModelState.ReadLine("Name", typed, Bounds.Name, Text["NameMissing"]);
 }

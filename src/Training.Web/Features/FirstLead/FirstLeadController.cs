@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Localization;
-using Training.Certification;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
@@ -36,8 +35,10 @@ public sealed class FirstLeadController(
         if (!await records.IsWithoutAccountsAsync(cancellation)) return NotFound();
         ModelState.Clear();
         var asker = VerifySetup.Asker(HttpContext.Connection.RemoteIpAddress);
-        if (throttle.WaitOf(Throttled, device: null, asker) is { } wait) return Wait(form, wait);
-        var (name, signInName) = (ReadName(form.FullName), ReadSignInName(form.Name));
+        if (throttle.WaitOf(Throttled, device: null, asker) is { } wait)
+            return this.Wait("Form", form, wait, nameof(form.Code), Text["Wait", Written.Minutes((int)Math.Ceiling(wait.TotalMinutes))]);
+        var name = ModelState.ReadLine(nameof(form.FullName), form.FullName, Bounds.Name, Text["NameMissing"]);
+        var signInName = ModelState.ReadLine(nameof(form.Name), form.Name, Bounds.SignInName, Text["SignInNameMissing"]);
         await passwords.LookAsync(ModelState, account: null, signInName, form.NewPassword, form.Again);
         if (!ModelState.IsValid) return this.Mend("Form", form);
 
@@ -47,8 +48,7 @@ public sealed class FirstLeadController(
             Id = Guid.CreateVersion7(), PersonId = Guid.CreateVersion7(), UserName = signInName, NormalizedUserName = KeyText.Of(signInName),
         };
         account.PasswordHash = hasher.HashPassword(account, form.NewPassword!); // not null: it was looked at above
-        var today = DecisionDay.On(now, TimeZoneInfo.FindSystemTimeZoneById(provider.Zone));
-        var lead = new Records.FirstLead(account, name, HttpContext.PageLanguageOf(), today);
+        var lead = new Records.FirstLead(account, name, HttpContext.PageLanguageOf(), provider.DayOf(now));
         if (!await records.MakeFirstLeadAsync(lead, OneTimeCode.HashOf(form.Code ?? ""), now, cancellation))
         {
             throttle.Fail(Throttled, device: null, asker);
@@ -58,27 +58,5 @@ public sealed class FirstLeadController(
 
         await HttpContext.BeginSessionAsync(records, account.Id, now);
         return this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/programme/first-day");
-    }
-
-    private string ReadName(string? typed)
-    {
-        var name = FormValues.ReadLine(typed);
-        if (name.Length is 0 or > Bounds.Name) ModelState.AddModelError(nameof(FirstLeadForm.FullName), Text["NameLength", Bounds.Name]);
-        return name;
-    }
-
-    private string ReadSignInName(string? typed)
-    {
-        var name = FormValues.ReadLine(typed);
-        if (name.Length is 0 or > Bounds.SignInName) ModelState.AddModelError(nameof(FirstLeadForm.Name), Text["SignInNameLength", Bounds.SignInName]);
-        return name;
-    }
-
-    private ViewResult Wait(FirstLeadForm form, TimeSpan wait)
-    {
-        Response.StatusCode = StatusCodes.Status429TooManyRequests;
-        Response.Headers.RetryAfter = ((int)Math.Ceiling(wait.TotalSeconds)).ToString(System.Globalization.CultureInfo.InvariantCulture);
-        ModelState.AddModelError(nameof(form.Code), Text["Wait", Written.Minutes((int)Math.Ceiling(wait.TotalMinutes))]);
-        return View("Form", form);
     }
 }

@@ -48,7 +48,7 @@ public sealed class PeopleController(RecordsContext records, PersonReading readi
         ModelState.Clear();
         if (!await records.Persons.AnyAsync(person => person.Id == personId, cancellation)) return NotFound();
         var (site, badge, startsOn) = (await FindSiteAsync(form.SiteId, cancellation), ReadBadge(form.Badge), ReadDay(form.StartsOn));
-        if (site is not null && badge is not null && startsOn is { } day)
+        if (ModelState.IsValid && site is not null && startsOn is { } day)
         {
             if (await records.KeepAsync(new NewWork(personId, day, site.EmployerId, badge, site.Id), cancellation) is not Kept.Refused refused)
                 return this.SeeOther(Person(personId));
@@ -90,16 +90,14 @@ public sealed class PeopleController(RecordsContext records, PersonReading readi
 
     private async Task<NewPerson?> ReadAsync(PersonForm form, CancellationToken cancellation)
     {
-        var name = FormValues.ReadLine(form.Name);
-        if (name.Length == 0) ModelState.AddModelError(nameof(form.Name), Text["NameMissing"]);
-        if (name.Length > Bounds.Name) ModelState.AddModelError(nameof(form.Name), Text["NameTooLong", Bounds.Name, name.Length]);
+        var name = ModelState.ReadLine(nameof(form.Name), form.Name, Bounds.Name, Text["NameMissing"]);
         var language = LanguageTags.Find(form.Language);
         if (language is null) ModelState.AddModelError(nameof(form.Language), Text["LanguageMissing"]);
         var isOwn = form.Work == PersonForm.Own;
-        var (site, badge) = isOwn ? (null, null) : (await FindSiteAsync(form.SiteId, cancellation), ReadBadge(form.Badge));
+        var (site, badge) = isOwn ? (null, "") : (await FindSiteAsync(form.SiteId, cancellation), ReadBadge(form.Badge));
         var startsOn = ReadDay(form.StartsOn);
         if (!ModelState.IsValid || startsOn is not { } day || language is not { } spoken) return null;
-        return new(form.Id, name, spoken, day, site is not null && badge is not null ? new(site.EmployerId, badge, site.Id) : null);
+        return new(form.Id, name, spoken, day, site is null ? null : new(site.EmployerId, badge, site.Id));
     }
 
     private async Task<Records.Site?> FindSiteAsync(Guid? siteId, CancellationToken cancellation)
@@ -109,13 +107,7 @@ public sealed class PeopleController(RecordsContext records, PersonReading readi
         return site;
     }
 
-    private string? ReadBadge(string? typed)
-    {
-        var badge = FormValues.ReadLine(typed);
-        if (badge.Length is > 0 and <= Bounds.Number) return badge;
-        ModelState.AddModelError(nameof(PersonForm.Badge), badge.Length == 0 ? Text["BadgeMissing"] : Text["BadgeTooLong", Bounds.Number]);
-        return null;
-    }
+    private string ReadBadge(string? typed) => ModelState.ReadLine(nameof(PersonForm.Badge), typed, Bounds.Number, Text["BadgeMissing"]);
 
     private DateOnly? ReadDay(string? typed)
     {

@@ -40,8 +40,8 @@ public sealed class ProviderController(
     {
         if (form.Id == Guid.Empty) return BadRequest();
         ModelState.Clear();
-        var name = ReadLine(form.Name, nameof(form.Name), Bounds.ProviderName);
-        var address = ReadLine(form.Address, nameof(form.Address), Bounds.ProviderAddress);
+        var name = ModelState.ReadLine(nameof(form.Name), form.Name, Bounds.ProviderName, Text["NameMissing"]);
+        var address = ModelState.ReadLine(nameof(form.Address), form.Address, Bounds.ProviderAddress, Text["AddressMissing"]);
         var (zone, region) = (TimeZones.Find(form.Zone), Regions.Find(form.Region));
         if (zone is null) ModelState.AddModelError(nameof(form.Zone), Text["ZoneMissing"]);
         if (region is null) ModelState.AddModelError(nameof(form.Region), Text["RegionMissing"]);
@@ -75,13 +75,5 @@ public sealed class ProviderController(
         return new(
             address, await records.AddressConfirmations.AnyAsync(row => row.Address == address.AbsoluteUri, cancellation),
             await records.ProviderDetails.AnyAsync(cancellation), form);
-    }
-
-    private string ReadLine(string? typed, string field, int most)
-    {
-        var line = FormValues.ReadLine(typed);
-        if (line.Length == 0) ModelState.AddModelError(field, field == nameof(ProviderForm.Name) ? Text["NameMissing"] : Text["AddressMissing"]);
-        if (line.Length > most) ModelState.AddModelError(field, Text["TooLong", most, line.Length]);
-        return line;
     }
 }

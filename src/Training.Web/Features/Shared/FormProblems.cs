@@ -17,6 +17,20 @@ public static class FormProblems
         fields.AddModelError(field, $"{ProblemText.Sentence(written, culture)} {ProblemText.Mend(written, culture)}");
     }
 
+    /// <summary>One line of a form; beside its field stands what is wrong where it is empty or too long.</summary>
+    /// <param name="fields">Receives what is wrong.</param>
+    /// <param name="field">Which field.</param>
+    /// <param name="typed">As typed.</param>
+    /// <param name="most">Characters.</param>
+    /// <param name="missing">What to say where it is empty.</param>
+    public static string ReadLine(this ModelStateDictionary fields, string field, string? typed, int most, string missing)
+    {
+        var line = FormValues.ReadLine(typed);
+        if (line.Length == 0) fields.AddModelError(field, missing);
+        if (line.Length > most) fields.AddModelError(field, Written.TooLong(most, line.Length));
+        return line;
+    }
+
     private static string WriteOut(string argument) =>
         DateOnly.TryParseExact(argument, "O", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? Written.Date(day) : argument;
 }

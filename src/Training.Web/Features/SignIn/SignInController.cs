@@ -132,13 +132,8 @@ public sealed class SignInController(
         account is null ? null : devices.Find(HttpContext, account.Id),
         VerifySetup.Asker(HttpContext.Connection.RemoteIpAddress));
 
-    private ViewResult Wait(string view, object form, TimeSpan wait)
-    {
-        Response.StatusCode = StatusCodes.Status429TooManyRequests;
-        Response.Headers.RetryAfter = ((int)Math.Ceiling(wait.TotalSeconds)).ToString(System.Globalization.CultureInfo.InvariantCulture);
-        ModelState.AddModelError("Name", text["Wait", Written.Minutes((int)Math.Ceiling(wait.TotalMinutes))]);
-        return View(view, form);
-    }
+    private ViewResult Wait(string view, object form, TimeSpan wait) =>
+        this.Wait(view, form, wait, "Name", text["Wait", Written.Minutes((int)Math.Ceiling(wait.TotalMinutes))]);
 
     private string Tag(string path) => $"/{HttpContext.PageLanguageOf().Tag()}{path}";
 }

@@ -64,16 +64,11 @@ public sealed class SitesController(RecordsContext records, CourseShelf shelf, T
         WithoutSignal = numbers?.WithoutSignal,
     };
 
-    private string? Advised(string subject, string region, DateOnly today) =>
-        shelf.Guidance.InForce(subject, region, GuidanceSet.Unidentified, today) is { } entry
-            ? shelf.Guidance.Text(entry.Value, HttpContext.PageLanguageOf())
-            : null;
-
-    private string ReadLine(string? typed, string field, int most)
+    private string? Advised(string subject, string region, DateOnly today)
     {
-        var line = FormValues.ReadLine(typed);
-        if (line.Length == 0) ModelState.AddModelError(field, Text["Missing"]);
-        if (line.Length > most) ModelState.AddModelError(field, Text["TooLong", most, line.Length]);
-        return line;
+        var guidance = new GuidanceNow(shelf.Guidance, region, today, HttpContext.PageLanguageOf());
+        return guidance.Find(subject, GuidanceSet.Unidentified) is { } entry ? guidance.Text(entry) : null;
     }
+
+    private string ReadLine(string? typed, string field, int most) => ModelState.ReadLine(field, typed, most, Text["Missing"]);
 }

@@ -1,4 +1,5 @@
 using Training.Courses;
+using Training.Web.Shelf;
 
 namespace Training.Web.Features.Species;
 
@@ -29,6 +30,6 @@ public sealed record SheetBite(
             Line("poison-control", sheet.GuidanceGroup),
             sheet.IsVenomous ? Line("pressure-bandage", sheet.GuidanceGroup) : null,
             Line("pressure-bandage", GuidanceSet.Unidentified),
-            course is null ? null : Shelf.CourseAddresses.OfModule(guidance.Language, course.Id, BiteModule, null));
+            course is null ? null : CourseAddresses.OfModule(guidance.Language, course.Id, BiteModule, null));
     }
 }

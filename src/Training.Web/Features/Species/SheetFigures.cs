@@ -1,4 +1,5 @@
 using Training.Courses;
+using Training.Web.Shelf;
 
 namespace Training.Web.Features.Species;
 

@@ -1,5 +1,6 @@
 using Training.Courses;
 using Training.Web.Places;
+using Training.Web.Shelf;
 
 namespace Training.Web.Features.Species;
 

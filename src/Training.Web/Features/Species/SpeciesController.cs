@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Training.Certification;
 using Training.Web.Languages;
 using Training.Web.Provider;
 using Training.Web.Shelf;
@@ -11,16 +10,14 @@ public sealed class SpeciesController(CourseShelf shelf, OurProvider provider, T
 {
     /// <summary>All sheets by regional set; with a state, what its sets list and what the sources say about that state.</summary>
     [HttpGet("/{language:language}/species")]
-    public IActionResult List(string? state) => View(SheetListPage.Of(shelf.Species, state, GuidanceNow(), HttpContext.PageLanguageOf()));
+    public IActionResult List(string? state) => View(SheetListPage.Of(shelf.Species, state, Guidance(), HttpContext.PageLanguageOf()));
 
     /// <summary>One sheet.</summary>
     [HttpGet("/{language:language}/species/{speciesId}")]
     public IActionResult Show(string speciesId) =>
         shelf.Species.Find(speciesId) is { } sheet
-            ? View(SheetPage.Of(sheet, shelf, GuidanceNow(), HttpContext.PageLanguageOf()))
+            ? View(SheetPage.Of(sheet, shelf, Guidance(), HttpContext.PageLanguageOf()))
             : NotFound();
 
-    /// <summary>Public pages show what is in force in the provider's region on its own calendar.</summary>
-    private GuidanceNow GuidanceNow() => new(
-        shelf.Guidance, provider.Region, DecisionDay.On(clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(provider.Zone)), HttpContext.PageLanguageOf());
+    private GuidanceNow Guidance() => GuidanceNow.Of(shelf, provider, clock, HttpContext.PageLanguageOf());
 }

@@ -58,7 +58,7 @@ public sealed class PeopleControllerTests(SharedSite shared)
         { "SiteId", "", "Choose a site from the list." },
         { "SiteId", "0193a000-0000-7000-8000-000000000000", "Choose a site from the list." },
         { "Badge", "", "Write the badge number." },
-        { "Badge", new string('7', 61), "At most 60 characters." },
+        { "Badge", new string('7', 61), "At most 60 characters; these are 61." },
         { "StartsOn", "", "Choose the first day." },
         { "StartsOn", "2026-02-30", "Choose the first day." },
     };

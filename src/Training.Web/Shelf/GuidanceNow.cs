@@ -1,11 +1,16 @@
 using Training.Courses;
+using Training.Web.Provider;
 
-namespace Training.Web.Features.Species;
+namespace Training.Web.Shelf;
 
 /// <summary>Guidance as it is in force for one region on one day, in one language.</summary>
 public sealed record GuidanceNow(GuidanceSet Guidance, string Region, DateOnly On, Language Language)
 {
     private const string Reach = "strike-reach-largest";
+
+    /// <summary>What public pages show: in force in the provider's region, on its own calendar.</summary>
+    public static GuidanceNow Of(CourseShelf shelf, OurProvider provider, TimeProvider clock, Language language) =>
+        new(shelf.Guidance, provider.Region, provider.DayOf(clock.GetUtcNow()), language);
 
     /// <summary>How far everybody stays who is not handling; null where no source says anything.</summary>
     public GuidanceEntry? StandOff(string snakes) => Find("stand-off", snakes);
