@@ -197,9 +197,11 @@ internal static class CourseFixture
           - id: first
             topic: near
             minutes: 6
+            objectives: [stop]
           - id: second
             topic: far
             minutes: 4
+            objectives: [measure, stop]
         quiz:
           id: alpha-quiz
           pass: 80
@@ -406,6 +408,7 @@ internal static class CourseFixture
           - id: kit
             topic: work
             minutes: 5
+            objectives: [check]
         quiz:
           id: beta-quiz
           pass: 80

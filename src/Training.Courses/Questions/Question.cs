@@ -38,7 +38,14 @@ public sealed record Question(
     IReadOnlyList<string> OptionIds,
     QuestionKey Key,
     IReadOnlyDictionary<Language, QuestionWords> Words,
-    string Version);
+    string Version)
+{
+    /// <summary>Snake groups and ids of species sheets that it is about; asked only where one of them lives. Empty: asked everywhere.</summary>
+    public IReadOnlyList<string> Snakes { get; init; } = [];
+
+    /// <summary>Languages whose words were drafted or translated by a machine, as the author marked them; whoever reviews the question sees it.</summary>
+    public IReadOnlyList<Language> MachineMade { get; init; } = [];
+}
 
 /// <summary>What is right. A closed family: one case for each question type.</summary>
 public abstract record QuestionKey

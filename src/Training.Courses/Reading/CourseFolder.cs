@@ -19,6 +19,12 @@ internal sealed class CourseFolder(CourseFiles files, string id, SharedSources s
 
     public SortedSet<string> Guidance { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>Where guidance is named, in the order of reading.</summary>
+    public List<GuidanceUse> GuidanceUses { get; } = [];
+
+    /// <summary>Where a text or question says which snakes it is about.</summary>
+    public List<SnakeUse> Snakes { get; } = [];
+
     /// <summary>Paths of the figures that some text shows.</summary>
     public HashSet<string> ShownFigures { get; } = new(StringComparer.Ordinal);
 
@@ -66,6 +72,7 @@ internal sealed class CourseFolder(CourseFiles files, string id, SharedSources s
         }
 
         Guidance.Add(entryId);
+        GuidanceUses.Add(new(entryId, new(file, line, part)));
         Facts.Add(entry.FactId);
         return entry;
     }
@@ -79,3 +86,6 @@ internal sealed class CourseFolder(CourseFiles files, string id, SharedSources s
         return section is null || page.Sections.Contains(section) ? page.ModuleId : null;
     }
 }
+
+/// <summary>A snake group or the id of a species sheet, and where a file names it.</summary>
+internal sealed record SnakeUse(string Snake, Place Place);

@@ -3,13 +3,19 @@ namespace Training.Courses;
 /// <summary>What reading one folder gave besides findings.</summary>
 /// <param name="Rules">For the checks across courses.</param>
 /// <param name="Checklists">Likewise.</param>
-/// <param name="Coverage">Questions and steps of each objective.</param>
+/// <param name="Questions">For the house rules.</param>
+/// <param name="Coverage">What teaches and asks for each objective.</param>
+/// <param name="GuidanceUses">Where it names guidance.</param>
+/// <param name="Snakes">Where it says which snakes something is about.</param>
 /// <param name="Course">The course, where it has no finding.</param>
 /// <param name="Snapshot">Its snapshot, likewise.</param>
 internal sealed record ReadFolder(
     CourseRules Rules,
     IReadOnlyList<NamedChecklist> Checklists,
+    IReadOnlyList<NamedQuestion> Questions,
     IReadOnlyList<ObjectiveCoverage> Coverage,
+    IReadOnlyList<GuidanceUse> GuidanceUses,
+    IReadOnlyList<SnakeUse> Snakes,
     Course? Course,
     CourseSnapshot? Snapshot);
 
@@ -45,11 +51,14 @@ internal static class CourseFolderReader
             ReadQuestions(folder, questions),
             rules.Quiz,
             ReadChecklists(folder, checklists),
-            words.ToDictionary(word => word.Key, word => word.Value.Course));
+            words.ToDictionary(word => word.Key, word => word.Value.Course),
+            [.. folder.Guidance.Select(folder.Shared.Guidance.Find).OfType<GuidanceEntry>()]);
         CheckFigures(folder);
-        if (problems.Count > before) return new(rules, checklists, coverage, null, null);
+        TranslationReader.Check(folder);
+        var read = new ReadFolder(rules, checklists, questions, coverage, folder.GuidanceUses, folder.Snakes, null, null);
+        if (problems.Count > before) return read;
         var snapshot = CourseSnapshot.Of(folder);
-        return new(rules, checklists, coverage, course with { Hash = snapshot.Hash }, snapshot);
+        return read with { Course = course with { Hash = snapshot.Hash }, Snapshot = snapshot };
     }
 
     private static Scheme SchemeOf(string id, CourseRules rules, Dictionary<Language, SchemeWords> words) => new(
@@ -65,7 +74,11 @@ internal static class CourseFolderReader
             return new Question(
                 question.Id, question.Topic, question.Objective, question.Difficulty, question.IsCritical, question.Passage, question.FactId,
                 question.GuidanceIds, question.OptionIds, question.Key, WordsOf(own),
-                Versions.Of(question, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)));
+                Versions.Of(question, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)))
+            {
+                Snakes = question.Snakes,
+                MachineMade = question.MachineMade,
+            };
         });
     }
 
@@ -98,6 +111,7 @@ internal static class CourseFolderReader
             expected.Add(folder.PathOf(language, "course.md"));
             expected.Add(folder.PathOf(language, "questions.md"));
             if (hasChecklists) expected.Add(folder.PathOf(language, "checklists.md"));
+            expected.Add(folder.PathOf(language, Translation.FileName));
             foreach (var module in rules.Modules) expected.Add(folder.PathOf(language, $"modules/{module.Id}.md"));
         }
 
@@ -121,6 +135,7 @@ internal static class CourseFolderReader
         var coverage = rules.Objectives.Select(objective => new ObjectiveCoverage(
             folder.Id,
             objective,
+            [.. rules.Modules.Where(module => module.Objectives.Contains(objective, StringComparer.Ordinal)).Select(module => module.Id)],
             questions.Count(question => question.Objective == objective),
             checklists.SelectMany(checklist => checklist.Steps).Count(step => step.Step.Objective == objective))).ToList();
         foreach (var row in coverage.Where(row => row.Questions + row.Steps == 0))

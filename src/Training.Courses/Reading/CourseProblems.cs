@@ -233,4 +233,49 @@ public static class CourseProblems
 
     /// <summary>Markdown is nested too deeply.</summary>
     public const string MarkdownTooDeep = "course.markdown-too-deep";
+
+    /// <summary>A passage between colons does not say "only" and for which snakes.</summary>
+    public const string PassageForm = "course.passage-form";
+
+    /// <summary>No such block. Arguments: block, possible names.</summary>
+    public const string BlockUnknown = "course.block-unknown";
+
+    /// <summary>A block does not stand in a paragraph of its own at the top of a module. Arguments: block.</summary>
+    public const string BlockPlace = "course.block-place";
+
+    /// <summary>No such snake group and no such species sheet. Arguments: what was named.</summary>
+    public const string SnakeUnknown = "course.snake-unknown";
+
+    /// <summary>A module does not say which objectives it teaches.</summary>
+    public const string ModuleWithoutObjective = "course.module-without-objective";
+
+    /// <summary>No module teaches an objective. Arguments: objective.</summary>
+    public const string ObjectiveUntaught = "course.objective-untaught";
+
+    /// <summary>The module that a question sends back to does not teach its objective. Arguments: module, objective.</summary>
+    public const string PassageOtherObjective = "course.passage-other-objective";
+
+    /// <summary>An option stands for all or none of the others. Arguments: option, language tag.</summary>
+    public const string OptionCatchAll = "course.option-catch-all";
+
+    /// <summary>A question asks for the one answer that is not so. Arguments: language tag.</summary>
+    public const string StemNegative = "course.stem-negative";
+
+    /// <summary>The right answer gives itself away by its length. Arguments: option, language tag.</summary>
+    public const string OptionLength = "course.option-length";
+
+    /// <summary>Two questions ask the same. Arguments: the other question, language tag.</summary>
+    public const string QuestionSame = "course.question-same";
+
+    /// <summary>In too many questions the longest answer is the right one. Arguments: how many, of how many, language tag.</summary>
+    public const string LongestRight = "course.longest-right";
+
+    /// <summary>The original changed since its translation was last compared with it. Arguments: mark of the original now, language tag of the translation.</summary>
+    public const string TranslationOlder = "course.translation-older";
+
+    /// <summary>Nobody said that a part was compared with its original. Arguments: mark of the original now, language tag of the translation.</summary>
+    public const string TranslationUnmarked = "course.translation-unmarked";
+
+    /// <summary>Both languages call themselves the translation.</summary>
+    public const string TranslationBoth = "course.translation-both";
 }

@@ -24,6 +24,11 @@ public static class CourseReader
 
         CheckLanguageFolders(files, problems);
         CheckAcross(folders, problems);
+        foreach (var (id, folder) in folders)
+        {
+            if (folder is not null) HouseRules.Check(id, folder, library, problems);
+        }
+
         var good = folders.Where(folder => !problems.Exists(problem => problem.Place.File?.StartsWith(folder.Key + "/", StringComparison.Ordinal) == true))
             .Select(folder => folder.Value).OfType<ReadFolder>().ToList();
         return new(
@@ -33,7 +38,8 @@ public static class CourseReader
             shared.Guidance,
             [.. shared.Facts.Values.OrderBy(fact => fact.Id, StringComparer.Ordinal)],
             [.. folders.Values.OfType<ReadFolder>().SelectMany(folder => folder.Coverage)],
-            library);
+            library,
+            [.. folders.Values.OfType<ReadFolder>().SelectMany(folder => folder.GuidanceUses).Distinct().OrderBy(use => use.Place.File, StringComparer.Ordinal).ThenBy(use => use.Place.Line)]);
     }
 
     private static void CheckLanguageFolders(CourseFiles files, List<Problem> problems)

@@ -40,7 +40,7 @@ internal static class ModuleWordsReader
             }
 
             CompareLanguages(folder, module.Id, traces);
-            modules.Add(new(module.Id, module.Topic, module.Minutes, pages));
+            modules.Add(new(module.Id, module.Topic, module.Minutes, module.Objectives, pages));
         }
 
         return modules;
@@ -64,8 +64,8 @@ internal static class ModuleWordsReader
             sections.Add(new(id, text.Plain(heading)));
         }
 
-        var html = text.Blocks(file.Blocks.Where(block => block is not HeadingBlock { Level: 1 }));
-        return new(title, html, sections, text.Notes);
+        var parts = text.Parts(file.Blocks.Where(block => block is not HeadingBlock { Level: 1 }));
+        return new(title, parts, sections, text.Notes, text.Prose(file.Blocks));
     }
 
     private static void CheckCaution(WordFile file, Action<string, int, IReadOnlyList<string>> report)
@@ -77,12 +77,14 @@ internal static class ModuleWordsReader
         else if (caution != sections.Count - 1) report(CourseProblems.CautionNotLast, sections[caution].Line, []);
     }
 
-    /// <summary>Everything that a page points to and must point to in the other language too.</summary>
+    /// <summary>Everything that a page shows or points to and must show in the other language too.</summary>
     private static HashSet<string> TraceOf(ModulePage page, CourseText text) =>
     [
         .. page.Sections.Select(section => $"#{section.Id}"),
         .. page.Notes.Select(note => note.Id),
         .. text.Figures.Select(path => path[(path.LastIndexOf('/') + 1)..]),
+        .. page.Parts.OfType<PagePart.Block>().Select(block => $"<block:{PageBlocks.NameOf(block.Kind)}>"),
+        .. page.Parts.OfType<PagePart.Text>().Where(part => part.Snakes.Count > 0).Select(part => $"::: only {string.Join(' ', part.Snakes)}"),
     ];
 
     private static void CompareLanguages(CourseFolder folder, string moduleId, Dictionary<Language, (WordFile File, HashSet<string> Trace)> traces)

@@ -13,7 +13,9 @@ internal sealed record NamedQuestion(
     string FactId,
     IReadOnlyList<string> GuidanceIds,
     IReadOnlyList<string> OptionIds,
-    QuestionKey Key);
+    QuestionKey Key,
+    IReadOnlyList<string> Snakes,
+    IReadOnlyList<Language> MachineMade);
 
 /// <summary>Reads <c>questions.yaml</c>.</summary>
 internal static class QuestionsReader
@@ -22,6 +24,8 @@ internal static class QuestionsReader
 
     private static readonly (string, Difficulty)[] Difficulties =
         [("easy", Difficulty.Easy), ("medium", Difficulty.Medium), ("hard", Difficulty.Hard)];
+
+    private static readonly (string, Language)[] Languages = [.. LanguageTags.All.Select(language => (language.Tag(), language))];
 
     public static List<NamedQuestion> Read(CourseFolder folder, CourseRules rules)
     {
@@ -56,10 +60,13 @@ internal static class QuestionsReader
         folder.UseFact(factId, fields.File, fields.LineOf("fact"), fields.Part);
         var guidance = fields.IdList("guidance", fields.Optional("guidance"));
         foreach (var entry in guidance) folder.UseGuidance(entry, fields.File, fields.LineOf("guidance"), fields.Part);
+        var snakes = fields.IdList("species", fields.Optional("species"));
+        folder.Snakes.AddRange(snakes.Select(snake => new SnakeUse(snake, new(fields.File, fields.LineOf("species"), fields.Part))));
+        var machine = fields.IdList("machine", fields.Optional("machine")).ConvertAll(tag => fields.Choose("machine", tag, Languages));
         var (options, key) = ReadAnswers(fields, type, folder);
         return new(
             id, fields.Line, type, topic, objective, fields.Choice("difficulty", Difficulties), fields.Flag("critical"),
-            ReadPassage(fields, folder), factId, guidance, options, key);
+            ReadPassage(fields, folder), factId, guidance, options, key, snakes, machine);
     }
 
     private static Passage ReadPassage(Fields fields, CourseFolder folder)
@@ -146,7 +153,8 @@ internal static class QuestionsReader
     {
         foreach (var row in rules.Quiz.Blueprint.Where(row => rules.Topics.Contains(row.Topic, StringComparer.Ordinal)))
         {
-            var pool = questions.Where(question => question.Topic == row.Topic).ToList();
+            // A site may lack any snake, so those that ask about one do not count.
+            var pool = questions.Where(question => question.Topic == row.Topic && question.Snakes.Count == 0).ToList();
             var critical = pool.Count(question => question.IsCritical);
             Compare(CourseProblems.BlueprintTotal, row.Questions, pool.Count);
             if (row.Questions > pool.Count) continue;

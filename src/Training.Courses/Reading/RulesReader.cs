@@ -24,7 +24,7 @@ internal sealed record CourseRules(
 internal sealed record AskedFor(Requirement Requirement, int Line, string Part);
 
 /// <summary>A module as <c>course.yaml</c> names it.</summary>
-internal sealed record NamedModule(string Id, string Topic, int Minutes, int Line);
+internal sealed record NamedModule(string Id, string Topic, int Minutes, IReadOnlyList<string> Objectives, int Line);
 
 /// <summary>Reads <c>course.yaml</c>.</summary>
 internal static class RulesReader
@@ -54,7 +54,7 @@ internal static class RulesReader
         var objectivesNode = fields.Required("objectives");
         var topics = fields.IdList("topics", topicsNode);
         var objectives = fields.IdList("objectives", objectivesNode);
-        var modules = ReadModules(fields, topics);
+        var modules = ReadModules(fields, topics, objectives);
         var quizFields = fields.Map("quiz", "quiz");
         var quiz = quizFields is null ? new Quiz("", 1, null, []) : ReadQuiz(quizFields, topics);
         fields.Finish();
@@ -140,7 +140,7 @@ internal static class RulesReader
         _ => new Requirement.Holds(fields.Id("holds")),
     };
 
-    private static List<NamedModule> ReadModules(Fields course, List<string> topics)
+    private static List<NamedModule> ReadModules(Fields course, List<string> topics, List<string> objectives)
     {
         var modules = new List<NamedModule>();
         foreach (var fields in course.Maps("modules"))
@@ -149,7 +149,13 @@ internal static class RulesReader
             fields.Part = $"module {id}";
             var topic = fields.Id("topic");
             if (topic.Length > 0 && !topics.Contains(topic, StringComparer.Ordinal)) fields.Report(CourseProblems.TopicUnknown, fields.LineOf("topic"), topic);
-            var module = new NamedModule(id, topic, fields.Number("minutes", 1, 240), fields.Line);
+            var served = fields.IdList("objectives", fields.Optional("objectives"));
+            foreach (var unknown in served.Where(objective => !objectives.Contains(objective, StringComparer.Ordinal)))
+            {
+                fields.Report(CourseProblems.ObjectiveUnknown, fields.LineOf("objectives"), unknown);
+            }
+
+            var module = new NamedModule(id, topic, fields.Number("minutes", 1, 240), served, fields.Line);
             fields.Finish();
             if (modules.Any(known => known.Id == id) && id.Length > 0) fields.Report(CourseProblems.IdTwice, fields.LineOf("id"), id);
             else if (id.Length > 0) modules.Add(module);

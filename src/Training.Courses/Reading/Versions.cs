@@ -21,7 +21,8 @@ internal static class Versions
             ["options"] = CanonicalJson.Texts(question.OptionIds),
             ["right"] = KeyOf(question.Key),
         };
-        // Only where a type has them: the versions of the other types stay what they are.
+        // Only where a question has them: the versions of all others stay what they are.
+        if (question.Snakes.Count > 0) json["species"] = CanonicalJson.Texts(question.Snakes);
         if (question.Key is QuestionKey.Match match) json["matches"] = CanonicalJson.Texts(match.MatchIds);
         if (question.Key is QuestionKey.Spot spot)
         {

@@ -1,3 +1,5 @@
+using Markdig.Extensions.CustomContainers;
+using Markdig.Extensions.Tables;
 using Markdig.Renderers;
 using Markdig.Renderers.Html;
 using Markdig.Renderers.Html.Inlines;
@@ -36,6 +38,42 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
             Prepare));
     }
 
+    /// <summary>Cuts a page where something stands that not every reader gets, or that the site fills in.</summary>
+    public IReadOnlyList<PagePart> Parts(IEnumerable<Block> blocks)
+    {
+        var parts = new List<PagePart>();
+        var run = new List<Block>();
+        foreach (var block in blocks)
+        {
+            if (PartOf(block) is not { } part)
+            {
+                run.Add(block);
+                continue;
+            }
+
+            Close();
+            parts.Add(part);
+        }
+
+        Close();
+        return parts;
+
+        void Close()
+        {
+            if (run.Count > 0) parts.Add(new PagePart.Text(Blocks(run), []));
+            run.Clear();
+        }
+    }
+
+    /// <summary>Every paragraph as plain text; what stands in tables and figures left out.</summary>
+    public IReadOnlyList<string> Prose(IEnumerable<Block> blocks) =>
+    [
+        .. blocks.SelectMany(block => block is ParagraphBlock paragraph ? [paragraph] : block is Table or LeafBlock ? [] : block.Descendants<ParagraphBlock>())
+            .Where(paragraph => FigurePathOf(paragraph) is null && BlockNameOf(paragraph) is null)
+            .Select(paragraph => PlainText.Of(paragraph, link => IdAfter("fact:", link.Url) is not null ? "" : IdAfter("guidance:", link.Url) is { } id ? WordsOf(id) : link.Url))
+            .Where(text => text.Length > 0),
+    ];
+
     /// <summary>The content of one paragraph without its tags.</summary>
     public string Inline(LeafBlock leaf) => SafeHtml.From(MarkdownRenderer.Render(renderer => renderer.WriteLeafInline(leaf), Prepare));
 
@@ -55,6 +93,29 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
         renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(this));
         renderer.ObjectRenderers.Replace<ParagraphRenderer>(new Paragraphs(this));
     }
+
+    private PagePart? PartOf(Block block)
+    {
+        if (block is CustomContainer passage) return PassageOf(passage);
+        if (BlockNameOf(block) is not { } name) return null;
+        if (PageBlocks.Find(name) is { } kind) return new PagePart.Block(kind);
+        Report(CourseProblems.BlockUnknown, block, name, PageBlocks.Names);
+        return null;
+    }
+
+    private PagePart.Text PassageOf(CustomContainer passage)
+    {
+        var snakes = (passage.Arguments ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (passage.Info != "only" || snakes.Length == 0 || !snakes.All(Ids.IsId)) Report(CourseProblems.PassageForm, passage);
+        folder.Snakes.AddRange(snakes.Select(snake => new SnakeUse(snake, new(file.Path, file.LineOf(passage), part))));
+        return new(Blocks(passage), snakes);
+    }
+
+    private static string? BlockNameOf(Block block) =>
+        block is ParagraphBlock { Inline: { FirstChild: AutolinkInline only } } && only.NextSibling is null ? IdAfter(PageBlocks.Scheme, only.Url) : null;
+
+    private string WordsOf(string guidanceId) =>
+        folder.Shared.Guidance.Find(guidanceId) is { } entry ? folder.Shared.Guidance.Text(entry.Value, file.Language) ?? "" : "";
 
     private static string? IdAfter(string scheme, string url) => url.StartsWith(scheme, StringComparison.Ordinal) ? url[scheme.Length..] : null;
 
@@ -144,6 +205,7 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
             if (link.IsEmail) base.Write(renderer, link);
             else if (IdAfter("guidance:", link.Url) is { } value) text.WriteGuidance(renderer, value, link);
             else if (IdAfter("fact:", link.Url) is { } fact) text.WriteFact(renderer, fact, link);
+            else if (IdAfter(PageBlocks.Scheme, link.Url) is { } block) text.Report(CourseProblems.BlockPlace, link, block);
             else if (text.AddressOf(link.Url, link) is not null) base.Write(renderer, link);
             else renderer.WriteEscape(link.Url);
         }

@@ -8,11 +8,11 @@ using Markdig.Syntax.Inlines;
 
 namespace Training.Courses;
 
-/// <summary>Markdown to safe HTML: CommonMark and pipe tables; raw HTML is shown as text, pictures as their text.</summary>
+/// <summary>Markdown to safe HTML: CommonMark, pipe tables and passages between lines of colons; raw HTML is shown as text, pictures as their text.</summary>
 public static class MarkdownRenderer
 {
     internal static readonly MarkdownPipeline Pipeline =
-        new MarkdownPipelineBuilder().UsePipeTables().DisableHtml().UsePreciseSourceLocation().Build();
+        new MarkdownPipelineBuilder().UsePipeTables().Use<PassageFences>().DisableHtml().UsePreciseSourceLocation().Build();
 
     /// <summary>Renders one text that stands for itself: no facts, no guidance, no figures, no modules.</summary>
     /// <param name="markdown">Whatever somebody typed.</param>

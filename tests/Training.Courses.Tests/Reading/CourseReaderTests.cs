@@ -157,9 +157,51 @@ public sealed class CourseReaderTests
     }
 
     [Fact]
-    public void Coverage_counts_questions_and_steps_of_each_objective()
+    public void Coverage_tells_what_teaches_each_objective_and_what_asks_for_it() => Assert.Equal(
+        [("alpha", "stop", "first second", 3, 0), ("alpha", "measure", "second", 3, 0), ("beta", "check", "kit", 1, 2)],
+        Whole.Coverage.Select(row => (row.CourseId, row.ObjectiveId, string.Join(' ', row.Modules), row.Questions, row.Steps)));
+
+    [Fact]
+    public void Every_place_that_names_an_entry_is_listed_for_whoever_changes_it() => Assert.Equal(
+        [
+            "alpha/en/modules/first.md:5", "alpha/en/questions.md:5", "alpha/es/modules/first.md:5", "alpha/es/questions.md:5", "alpha/questions.yaml:9",
+        ],
+        Whole.GuidanceUses.Where(use => use.EntryId == "stand-off-us-2024").Select(use => $"{use.Place.File}:{use.Place.Line}"));
+
+    [Fact]
+    public void A_passage_for_some_snakes_and_a_block_cut_the_page_into_parts()
     {
-        Assert.Equal([new("alpha", "stop", 3, 0), new("alpha", "measure", 3, 0), new("beta", "check", 1, 2)], Whole.Coverage);
+        var (reading, _) = CourseFixture.ReadWith(LanguageTags.All.Select(language => (
+            $"alpha/{language.Tag()}/modules/second.md",
+            "Some text.\n",
+            "Some text.\n\n<block:distance-calculator>\n\n::: only coral\n\nRings. <fact:F-AID-02>\n\n- One\n\n:::\n\nMore text.\n")));
+
+        Assert.Empty(reading.Problems);
+        var page = reading.Courses[0].Modules[1].Pages[Language.English];
+        Assert.Collection(
+            page.Parts,
+            part => Assert.EndsWith("<p>Some text.</p>", Assert.IsType<PagePart.Text>(part).Html, StringComparison.Ordinal),
+            part => Assert.Equal(new PagePart.Block(PageBlock.DistanceCalculator), part),
+            part =>
+            {
+                var text = Assert.IsType<PagePart.Text>(part);
+                Assert.Equal(["coral"], text.Snakes);
+                Assert.StartsWith("<p>Rings.<sup", text.Html, StringComparison.Ordinal);
+            },
+            part => Assert.StartsWith("<p>More text.</p>", Assert.IsType<PagePart.Text>(part).Html, StringComparison.Ordinal));
+        Assert.Equal(["Some text.", "Rings.", "One", "More text.", "Site rules come first."], page.Prose);
+    }
+
+    [Fact]
+    public void A_question_keeps_for_which_snakes_it_is_and_its_version_says_so()
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/questions.yaml", "  right: [aa, cc]", "  right: [aa, cc]\n  species: [coral]\n  machine: [es]"));
+
+        var (before, after) = (Whole.Courses[0].Questions[1], reading.Courses[0].Questions[1]);
+        Assert.Equal(["coral"], after.Snakes);
+        Assert.Equal([Language.Spanish], after.MachineMade);
+        Assert.NotEqual(before.Version, after.Version);
+        Assert.Equal(Whole.Courses[0].Questions[0].Version, reading.Courses[0].Questions[0].Version);
     }
 
     [Fact]

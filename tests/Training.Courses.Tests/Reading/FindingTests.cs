@@ -167,6 +167,32 @@ public sealed class FindingTests
         { "notes.md", "", "Notes\n", CourseProblems.FileUnexpected, "notes.md", NoLine, null },
         { "alpha/figures/spare.svg", "", "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\"/>", CourseProblems.FigureUnused, "alpha/figures/spare.svg", NoLine, null },
 
+        // What is asked was taught.
+        { "alpha/course.yaml", "    objectives: [stop]\n", "", CourseProblems.ModuleWithoutObjective, "alpha/course.yaml", "- id: first", "module first" },
+        { "alpha/course.yaml", "objectives: [measure, stop]", "objectives: [stop]", CourseProblems.ObjectiveUntaught, "alpha/course.yaml", "- measure", "objective measure" },
+        { "alpha/course.yaml", "objectives: [stop]", "objectives: [fly]", CourseProblems.ObjectiveUnknown, "alpha/course.yaml", "[fly]", "module first" },
+        { "alpha/questions.yaml", "objective: stop\n  difficulty: medium", "objective: measure\n  difficulty: medium", CourseProblems.PassageOtherObjective, "alpha/questions.yaml", "- id: many", "question many" },
+
+        // For which snakes.
+        { "alpha/questions.yaml", "  right: [aa, cc]", "  right: [aa, cc]\n  species: [dragon]", CourseProblems.SnakeUnknown, "alpha/questions.yaml", "dragon", "question many" },
+        { "alpha/questions.yaml", "  right: back", "  right: back\n  species: [coral]", CourseProblems.BlueprintCritical, "alpha/course.yaml", NoLine, "quiz topic near" },
+        { "alpha/en/modules/second.md", "Some text.", "::: only\n\nSome text.\n\n:::", CourseProblems.PassageForm, "alpha/en/modules/second.md", "::: only", "module second" },
+        { "alpha/en/modules/second.md", "Some text.", "::: never coral\n\nSome text.\n\n:::", CourseProblems.PassageForm, "alpha/en/modules/second.md", "::: never", "module second" },
+        { "alpha/en/modules/second.md", "Some text.", "::: only coral\n\nSome text.\n\n:::", CourseProblems.LanguagesDiffer, "alpha/es/modules/second.md", NoLine, "module second" },
+        { "alpha/en/modules/second.md", "Some text.", "<block:weather>", CourseProblems.BlockUnknown, "alpha/en/modules/second.md", "<block:", "module second" },
+        { "alpha/en/modules/second.md", "Some text.", "Some <block:site-plan> text.", CourseProblems.BlockPlace, "alpha/en/modules/second.md", "<block:", "module second" },
+        { "alpha/en/modules/second.md", "Some text.", "<block:site-plan>", CourseProblems.LanguagesDiffer, "alpha/es/modules/second.md", NoLine, "module second" },
+        { "alpha/questions.yaml", "  right: [aa, cc]", "  right: [aa, cc]\n  machine: [fr]", CourseProblems.FieldValue, "alpha/questions.yaml", "machine", "question many" },
+
+        // How questions are written.
+        { "alpha/es/questions.md", "- `bb` B", "- `bb` Ninguna de las anteriores", CourseProblems.OptionCatchAll, "alpha/questions.yaml", "- id: many", "question many" },
+        { "alpha/en/questions.md", "A snake makes **no** sound,", "Which of these is not right,", CourseProblems.StemNegative, "alpha/questions.yaml", "- id: silent", "question silent" },
+        { "alpha/en/questions.md", "- `back` Step back", "- `back` Step back slowly, the way you came, with your eyes on the snake the whole time", CourseProblems.OptionLength, "alpha/questions.yaml", "- id: silent", "question silent" },
+
+        // Which state of the original a translation was compared with.
+        { "alpha/es/translation.yaml", "", "course: 000000000000\n", CourseProblems.TranslationOlder, "alpha/es/translation.yaml", "course:", "course" },
+        { "alpha/es/translation.yaml", "", "poem x: 000000000000\n", CourseProblems.FieldUnknown, "alpha/es/translation.yaml", "poem", null },
+
         // Guidance.
         { "guidance.yaml", "  superseded-by: stand-off-us-2024", "  superseded-by: stand-off-us-2099", CourseProblems.GuidanceSuccessor, "guidance.yaml", "2099", "guidance stand-off-us-2012" },
         { "guidance.yaml", "  superseded-by: limb", "  superseded-by: reach", CourseProblems.GuidanceSuccessor, "guidance.yaml", "superseded-by: reach", "guidance old-limb" },

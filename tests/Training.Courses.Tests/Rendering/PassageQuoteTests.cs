@@ -33,5 +33,5 @@ public sealed class PassageQuoteTests
         }
     }
 
-    private static ModulePage Page => new("Distances", Html, [], []);
+    private static ModulePage Page => new("Distances", [new PagePart.Text(Html, [])], [], [], []);
 }
