@@ -20,6 +20,9 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Sites of employers.</summary>
     public DbSet<Site> Sites => Set<Site>();
 
+    /// <summary>Which snakes live at sites.</summary>
+    public DbSet<SiteSpecies> SiteSpecies => Set<SiteSpecies>();
+
     /// <summary>Crews of sites.</summary>
     public DbSet<Crew> Crews => Set<Crew>();
 

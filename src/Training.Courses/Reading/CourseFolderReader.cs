@@ -7,6 +7,7 @@ namespace Training.Courses;
 /// <param name="Coverage">What teaches and asks for each objective.</param>
 /// <param name="GuidanceUses">Where it names guidance.</param>
 /// <param name="Snakes">Where it says which snakes something is about.</param>
+/// <param name="Draft">The course as it can be shown to its author, findings or not.</param>
 /// <param name="Course">The course, where it has no finding.</param>
 /// <param name="Snapshot">Its snapshot, likewise.</param>
 internal sealed record ReadFolder(
@@ -16,6 +17,7 @@ internal sealed record ReadFolder(
     IReadOnlyList<ObjectiveCoverage> Coverage,
     IReadOnlyList<GuidanceUse> GuidanceUses,
     IReadOnlyList<SnakeUse> Snakes,
+    Course Draft,
     Course? Course,
     CourseSnapshot? Snapshot);
 
@@ -55,7 +57,7 @@ internal static class CourseFolderReader
             [.. folder.Guidance.Select(folder.Shared.Guidance.Find).OfType<GuidanceEntry>()]);
         CheckFigures(folder);
         TranslationReader.Check(folder);
-        var read = new ReadFolder(rules, checklists, questions, coverage, folder.GuidanceUses, folder.Snakes, null, null);
+        var read = new ReadFolder(rules, checklists, questions, coverage, folder.GuidanceUses, folder.Snakes, course, null, null);
         if (problems.Count > before) return read;
         var snapshot = CourseSnapshot.Of(folder);
         return read with { Course = course with { Hash = snapshot.Hash }, Snapshot = snapshot };

@@ -39,7 +39,8 @@ public static class CourseReader
             [.. shared.Facts.Values.OrderBy(fact => fact.Id, StringComparer.Ordinal)],
             [.. folders.Values.OfType<ReadFolder>().SelectMany(folder => folder.Coverage)],
             library,
-            [.. folders.Values.OfType<ReadFolder>().SelectMany(folder => folder.GuidanceUses).Distinct().OrderBy(use => use.Place.File, StringComparer.Ordinal).ThenBy(use => use.Place.Line)]);
+            [.. folders.Values.OfType<ReadFolder>().SelectMany(folder => folder.GuidanceUses).Distinct().OrderBy(use => use.Place.File, StringComparer.Ordinal).ThenBy(use => use.Place.Line)],
+            [.. folders.Values.OfType<ReadFolder>().Select(folder => folder.Draft)]);
     }
 
     private static void CheckLanguageFolders(CourseFiles files, List<Problem> problems)

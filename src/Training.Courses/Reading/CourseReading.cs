@@ -8,6 +8,7 @@ namespace Training.Courses;
 /// <param name="Facts">All facts, in the order of their ids.</param>
 /// <param name="Coverage">What teaches and what asks for each objective, broken courses included; none of either is a finding too.</param>
 /// <param name="Library">Species sheets and regional sets; empty where there are no such files, null where one of them has a finding.</param>
+/// <param name="Drafts">Every course that can be shown, findings or not: what an author looks at while writing. Never served to anybody else.</param>
 /// <param name="GuidanceUses">Where each guidance entry is named, in the order of files: what a change of it touches. Broken courses included.</param>
 public sealed record CourseReading(
     IReadOnlyList<Course> Courses,
@@ -17,8 +18,12 @@ public sealed record CourseReading(
     IReadOnlyList<Fact> Facts,
     IReadOnlyList<ObjectiveCoverage> Coverage,
     SpeciesLibrary? Library,
-    IReadOnlyList<GuidanceUse> GuidanceUses)
+    IReadOnlyList<GuidanceUse> GuidanceUses,
+    IReadOnlyList<Course> Drafts)
 {
+    /// <summary>What reading a folder without any file gives.</summary>
+    public static CourseReading Empty { get; } = CourseReader.Read(new CourseFiles([]));
+
     /// <summary>All sheets, in the order of the file; none where a file of theirs has a finding.</summary>
     public IReadOnlyList<SpeciesSheet> Species => Library?.Species ?? [];
 

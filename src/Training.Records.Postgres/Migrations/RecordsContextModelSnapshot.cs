@@ -1675,6 +1675,34 @@ namespace Training.Records.Postgres.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.SiteSpecies", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("SpeciesIds")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("SiteId", "KeptAt");
+
+                    b.ToTable("SiteSpecies", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.SittingRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1962,6 +1990,13 @@ namespace Training.Records.Postgres.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("uuid");
 
+                    b.Property<string>("Aid")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)")
+                        .HasDefaultValue("None");
+
                     b.Property<string>("CourseHash")
                         .IsRequired()
                         .HasMaxLength(64)
@@ -1981,6 +2016,10 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired()
                         .HasMaxLength(100)
                         .HasColumnType("character varying(100)");
+
+                    b.Property<string>("ReadBy")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
 
                     b.Property<DateTime>("StartedAt")
                         .HasPrecision(3)
@@ -2811,6 +2850,21 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.SiteSpecies", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 

@@ -1670,6 +1670,34 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.SiteSpecies", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SpeciesIds")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("SiteId", "KeptAt");
+
+                    b.ToTable("SiteSpecies", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.SittingRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1957,6 +1985,13 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Aid")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue("None");
+
                     b.Property<string>("CourseHash")
                         .IsRequired()
                         .HasMaxLength(64)
@@ -1975,6 +2010,10 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<string>("QuizId")
                         .IsRequired()
                         .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ReadBy")
+                        .HasMaxLength(200)
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime>("StartedAt")
@@ -2806,6 +2845,21 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.SiteSpecies", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 

@@ -9,8 +9,14 @@ public enum ReviewOutcome
     /// <summary>Read, and right: it may be drawn.</summary>
     Accepted,
 
-    /// <summary>Not drawn until somebody accepts it again.</summary>
+    /// <summary>Something is to be mended: not drawn until its text was changed and accepted.</summary>
     SetAside,
+
+    /// <summary>Right, and not drawn for a while: too many know it, or its season is over.</summary>
+    Resting,
+
+    /// <summary>Not to be drawn again; kept for the sittings that asked it.</summary>
+    Withdrawn,
 }
 
 /// <summary>

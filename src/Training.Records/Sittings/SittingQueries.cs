@@ -9,7 +9,9 @@ namespace Training.Records;
 /// <param name="Zone">IANA time zone.</param>
 /// <param name="Copy">1 for the sitting that counts, more for a disputed copy.</param>
 /// <param name="Results">In the order of grading; the last one is what new decisions read. Empty for a disputed copy.</param>
-public sealed record StoredSitting(Sitting Sitting, DateOnly TakenOn, string Zone, int Copy, IReadOnlyList<StoredSittingResult> Results);
+/// <param name="Reading">Who read it out.</param>
+public sealed record StoredSitting(
+    Sitting Sitting, DateOnly TakenOn, string Zone, int Copy, IReadOnlyList<StoredSittingResult> Results, ReadOut Reading);
 
 /// <summary>One grading read back.</summary>
 public sealed record StoredSittingResult(Guid Id, DateTimeOffset GradedAt, SittingResult Result);
@@ -30,8 +32,10 @@ public static class SittingQueries
         var ids = rows.ConvertAll(row => row.Id);
         var results = await records.SittingResults.AsNoTracking().AsSplitQuery().Include(result => result.Topics).Include(result => result.Questions)
             .Where(result => ids.Contains(result.SittingId)).OrderBy(result => result.Number).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+        var reading = await records.StartedSittings.Where(started => started.Id == formId)
+            .Select(started => new ReadOut(started.Aid, started.ReadBy)).SingleOrDefaultAsync(cancellation) ?? ReadOut.Nobody;
         return rows.ConvertAll(row => new StoredSitting(SittingRows.Read(row), row.TakenOn, row.Zone, row.Copy,
             [.. results.Where(result => result.SittingId == row.Id)
-                .Select(result => new StoredSittingResult(result.Id, result.GradedAt, SittingRows.Read(result)))]));
+                .Select(result => new StoredSittingResult(result.Id, result.GradedAt, SittingRows.Read(result)))], reading));
     }
 }

@@ -17,11 +17,12 @@ public static class StartedSittingKeeping
     /// <param name="draw">Freshly drawn; dropped where a sitting is there already.</param>
     /// <param name="takenOn">The day in <paramref name="zone"/>.</param>
     /// <param name="zone">IANA time zone of the person's site, else the provider's.</param>
+    /// <param name="reading">Who reads it out; a sitting that is there already keeps what was said at its start.</param>
     /// <param name="now">UTC.</param>
     /// <param name="cancellation">Ends the wait.</param>
     /// <returns>The id of the sitting to go on with; null where <paramref name="id"/> is another person's.</returns>
     public static async Task<Guid?> StartSittingAsync(
-        this RecordsContext records, Guid id, Guid personId, Draw draw, DateOnly takenOn, string zone, DateTimeOffset now,
+        this RecordsContext records, Guid id, Guid personId, Draw draw, DateOnly takenOn, string zone, ReadOut reading, DateTimeOffset now,
         CancellationToken cancellation)
     {
         for (var attempt = 0; attempt < Bounds.Attempts; attempt++)
@@ -38,7 +39,7 @@ public static class StartedSittingKeeping
             var row = new StartedSitting
             {
                 Id = id, PersonId = personId, CourseHash = draw.CourseHash, QuizId = draw.QuizId, Number = number, Draw = draw,
-                StartedAt = now, Zone = zone, TakenOn = takenOn,
+                StartedAt = now, Zone = zone, TakenOn = takenOn, Aid = reading.Aid, ReadBy = reading.By,
             };
             if (await records.TryInsertAsync(cancellation, row)) return id;
         }

@@ -18,6 +18,10 @@ public static class AskedPool
     public static Course Asking(this Course course, IReadOnlySet<string> questionIds) =>
         course with { Questions = [.. course.Questions.Where(question => questionIds.Contains(question.Id))] };
 
+    /// <summary>The same text of the course without the questions about snakes that do not live at a place.</summary>
+    public static Course AskedAt(this Course course, SnakesOfPlace place) =>
+        course with { Questions = [.. course.Questions.Where(question => place.Has(question.Snakes))] };
+
     /// <summary>What the pool lacks, in blueprint order, critical ones first; empty where a quiz can be drawn.</summary>
     public static IReadOnlyList<PoolGap> Gaps(this Course course) =>
     [

@@ -77,7 +77,7 @@ internal static class DemoCommand
             }
 
             var papers = ActivatorUtilities.CreateInstance<CertificateIssue>(app.Services);
-            await new DemoReplay(data, courses, papers, app.Services.GetRequiredService<TrainingOptions>(), today).RunAsync(records, CancellationToken.None);
+            await new DemoReplay(data, courses, reading.Library ?? SpeciesLibrary.Empty, papers, app.Services.GetRequiredService<TrainingOptions>(), today).RunAsync(records, CancellationToken.None);
             await WritePapersAsync(records, place);
         }
 

@@ -103,7 +103,8 @@ internal sealed record DemoSite(
     string PoisonControl,
     string OnSite,
     string WithoutSignal,
-    int CheckedDaysAgo);
+    int CheckedDaysAgo,
+    string SpeciesSet);
 
 /// <param name="Course">All of its questions, as they read when the demo is made.</param>
 /// <param name="Person">The lead who accepted them.</param>

@@ -4,14 +4,16 @@ using Training.Web.Settings;
 
 namespace Training.Web.Demo;
 
-/// <summary>What the invented provider did on its first day: said who it is, chose its courses, had their questions read, and wrote down whom to call from each site.</summary>
+/// <summary>What the invented provider did on its first day: said who it is, chose its courses, had their questions read, and wrote down for each site whom to call and which snakes live there.</summary>
 /// <param name="data">What happened.</param>
 /// <param name="courses">The shipped courses by id.</param>
+/// <param name="library">The shipped species sheets.</param>
 /// <param name="options">Of the demo.</param>
 /// <param name="ids">Of every row of the data that is kept by now.</param>
 /// <param name="at">An instant so many days ago.</param>
 internal sealed class DemoFirstDay(
-    DemoData data, IReadOnlyDictionary<string, Course> courses, TrainingOptions options, IReadOnlyDictionary<string, Guid> ids, Func<int, DateTimeOffset> at)
+    DemoData data, IReadOnlyDictionary<string, Course> courses, SpeciesLibrary library, TrainingOptions options, IReadOnlyDictionary<string, Guid> ids,
+    Func<int, DateTimeOffset> at)
 {
     /// <summary>Keeps all of it.</summary>
     public async Task KeepAsync(RecordsContext records, CancellationToken cancellation)
@@ -27,7 +29,11 @@ internal sealed class DemoFirstDay(
         await records.KeepAsync(details, cancellation);
         await records.KeepAsync(new CourseChoice { Id = Guid.CreateVersion7(day), LeadId = lead, SinceAt = day, CourseIds = provider.Courses }, cancellation);
         foreach (var review in data.Reviews) await records.KeepAsync(Accepted(review), cancellation);
-        foreach (var site in data.Sites) await records.KeepAsync(NumbersOf(site, lead), cancellation);
+        foreach (var site in data.Sites)
+        {
+            await records.KeepAsync(NumbersOf(site, lead), cancellation);
+            await records.KeepAsync(SpeciesOf(site, lead, day), cancellation);
+        }
     }
 
     private IReadOnlyList<QuestionReview> Accepted(DemoReview review)
@@ -41,6 +47,14 @@ internal sealed class DemoFirstDay(
                 ReviewerId = ids[review.Person], ReviewedAt = at(review.DaysAgo),
             }),
         ];
+    }
+
+    private SiteSpecies SpeciesOf(DemoSite site, Guid lead, DateTimeOffset day)
+    {
+        var region = library.Regions.SingleOrDefault(set => set.Id == site.SpeciesSet)
+            ?? throw new InvalidDataException($"sites.csv, {site.Site}: no regional set '{site.SpeciesSet}'.");
+        var inState = library.Of(region).Where(sheet => SpeciesLibrary.PresenceIn(sheet, site.Region) != SpeciesPresence.Elsewhere);
+        return new() { Id = Guid.CreateVersion7(day), SiteId = ids[site.Site], LeadId = lead, KeptAt = day, SpeciesIds = [.. inState.Select(sheet => sheet.Id)] };
     }
 
     private EmergencyNumbers NumbersOf(DemoSite site, Guid lead) => new()

@@ -8,16 +8,19 @@ using Training.Web.Features.Decisions;
 using Training.Web.Features.Scoresheets;
 using Training.Web.Features.Sittings;
 using Training.Web.Settings;
+using Training.Web.Shelf;
 
 namespace Training.Web.Demo;
 
 /// <summary>Replays the invented programme in the order of its days, through the code that real use goes through.</summary>
 /// <param name="data">What happened.</param>
 /// <param name="courses">The shipped courses by id.</param>
+/// <param name="library">The shipped species sheets.</param>
 /// <param name="papers">Issues the papers.</param>
 /// <param name="options">Of the demo.</param>
 /// <param name="today">The day that the data counts back from.</param>
-internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Course> courses, CertificateIssue papers, TrainingOptions options, DateOnly today)
+internal sealed class DemoReplay(
+    DemoData data, IReadOnlyDictionary<string, Course> courses, SpeciesLibrary library, CertificateIssue papers, TrainingOptions options, DateOnly today)
 {
     // Late enough in the UTC day to be the same calendar day on every invented site, and after the day's sittings and sheets.
     private const int DecisionHourUtc = 22;
@@ -34,7 +37,7 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
         await KeepPeopleAsync(records, cancellation);
         await KeepDatedRowsAsync(records, cancellation);
         await KeepAccountsAsync(records, cancellation);
-        await new DemoFirstDay(data, courses, options, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
+        await new DemoFirstDay(data, courses, library, options, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
         foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);
     }
 
@@ -151,7 +154,8 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
     {
         var course = courses[row.Course];
         var startedAt = At(row.DaysAgo, row.HourUtc);
-        var draw = QuizDraw.From(await records.AskedAsync(course, cancellation), row.Seed);
+        var snakes = SnakesOfPlace.Of(SiteOf(row.Person) is { } site ? await records.SheetsOfAsync(library, ids[site], cancellation) : []);
+        var draw = QuizDraw.From((await records.AskedAsync(course, cancellation)).AskedAt(snakes), row.Seed);
         var answers = AnswerModel.Answer(course, draw, row, startedAt);
         var sitting = new Sitting(NewId(row.Sitting), ids[row.Person], draw, startedAt, answers.Max(answer => answer.SavedAt).AddMinutes(1), answers);
         var problems = new List<Problem>();
@@ -242,7 +246,9 @@ internal sealed class DemoReplay(DemoData data, IReadOnlyDictionary<string, Cour
 
     private DateTimeOffset At(int daysAgo, int hourUtc) => new(Day(daysAgo), new TimeOnly(hourUtc, 0), TimeSpan.Zero);
 
-    private string ZoneOf(string person) => employments[person].FirstOrDefault() is { } row ? sites[row.Site].Zone : data.Provider.Zone;
+    private string ZoneOf(string person) => SiteOf(person) is { } site ? sites[site].Zone : data.Provider.Zone;
+
+    private string? SiteOf(string person) => employments[person].FirstOrDefault()?.Site;
 
     private static Language LanguageOf(string tag) => LanguageTags.Find(tag) ?? throw new InvalidDataException($"Language '{tag}' in the demo data.");
 

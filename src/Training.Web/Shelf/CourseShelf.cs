@@ -16,18 +16,20 @@ public sealed class CourseShelf
     /// <summary>The courses that the provider uses: offered to workers, counted in matrices, to be chosen for classes. All of them until a lead chose.</summary>
     public IReadOnlyList<Course> Used => chosen is { } ids ? [.. Courses.Where(course => ids.Contains(course.Id))] : Courses;
 
-    /// <summary>What the last reading of the folder found wrong; a course with findings goes on serving its last good text.</summary>
-    public IReadOnlyList<Problem> Findings { get; private set; } = [];
+    /// <summary>Everything that the last reading of the folder gave; a course with findings goes on serving its last good text.</summary>
+    public CourseReading LastReading { get; private set; } = CourseReading.Empty;
+
+    /// <summary>What the last reading of the folder found wrong.</summary>
+    public IReadOnlyList<Problem> Findings => LastReading.Problems;
 
     /// <summary>The guidance that the last reading of the folder found.</summary>
-    public GuidanceSet Guidance { get; private set; } = GuidanceSet.Empty;
+    public GuidanceSet Guidance => LastReading.Guidance;
 
     /// <summary>Species sheets and regional sets: the last ones without a finding.</summary>
     public SpeciesLibrary Species { get; private set; } = SpeciesLibrary.Empty;
 
-    /// <summary>Notes what a reading of the folder found beside its courses; without a library (null) the one of before stays.</summary>
-    public void Report(IReadOnlyList<Problem> findings, GuidanceSet guidance, SpeciesLibrary? species) =>
-        (Findings, Guidance, Species) = (findings, guidance, species ?? Species);
+    /// <summary>Notes what a reading of the folder gave beside the courses that serve; without a library the one of before stays.</summary>
+    public void Report(CourseReading reading) => (LastReading, Species) = (reading, reading.Library ?? Species);
 
     /// <summary>Notes which courses a lead chose; null: nobody chose.</summary>
     public void Choose(IEnumerable<string>? courseIds) => chosen = courseIds?.ToHashSet(StringComparer.Ordinal);

@@ -65,7 +65,7 @@ public sealed class CourseShelfWatch(
     {
         var reading = CourseReader.Read(CourseFiles.FromFolder(folder), CourseAddresses.OfModule);
         foreach (var problem in reading.Problems) Log.CourseProblem(log, ProblemText.Line(problem, CultureInfo.CurrentUICulture));
-        shelf.Report(reading.Problems, reading.Guidance, reading.Library);
+        shelf.Report(reading);
         shelf.Put(reading.Courses);
         shelf.KeepOnly(FolderStamp.CourseIds(folder));
         Log.CoursesRead(log, reading.Courses.Count, reading.Problems.Count);

@@ -31,7 +31,7 @@ public abstract partial class RecordsTests
         var course = CourseOf(cast) with { Questions = [question] };
         var draw = DrawOf(cast) with { Questions = [new(question.Id, question.Version, ["tongs", "hook", "weigh", "lift", "hold"])] };
         var id = Guid.CreateVersion7();
-        await using (var records = Database.Open()) await records.StartSittingAsync(id, cast.Worker, draw, Cast.Today, Cast.Zone, Cast.Now, Cancellation);
+        await using (var records = Database.Open()) await records.StartSittingAsync(id, cast.Worker, draw, Cast.Today, Cast.Zone, ReadOut.Nobody, Cast.Now, Cancellation);
         var given = new Answer(question.Id, ["hook=weigh", "tongs=hold"], null, Language.Spanish, Cast.Now.AddMinutes(1));
 
         Assert.Equal(new Kept.Stored(id), await SaveAsync(cast, id, given, course));
@@ -93,7 +93,7 @@ public abstract partial class RecordsTests
         Assert.Null(await records.FindStartedSittingAsync(cast.Instructor, id, Cancellation));
         Assert.Null(await records.SaveAnswerAsync(CourseOf(cast), cast.Instructor, id, answer, Cancellation));
         Assert.Null(await records.TakeBackAnswerAsync(CourseOf(cast), cast.Instructor, id, "silent-snake", Cast.Now, Cast.Now, Cancellation));
-        Assert.Null(await records.StartSittingAsync(id, cast.Instructor, DrawOf(cast), Cast.Today, Cast.Zone, Cast.Now, Cancellation));
+        Assert.Null(await records.StartSittingAsync(id, cast.Instructor, DrawOf(cast), Cast.Today, Cast.Zone, ReadOut.Nobody, Cast.Now, Cancellation));
         Assert.Empty(await records.OpenSittingsOfAsync(cast.Instructor, Cancellation));
         Assert.Empty((await FindAsync(cast, id)).Answers);
         await SubmitAsync(cast, id);
@@ -268,7 +268,7 @@ public abstract partial class RecordsTests
     {
         await using var records = Database.Open();
         var started = await records.StartSittingAsync(
-            id ?? Guid.CreateVersion7(), cast.Worker, DrawOf(cast) with { Seed = seed }, Cast.Today, Cast.Zone, Cast.Now, Cancellation);
+            id ?? Guid.CreateVersion7(), cast.Worker, DrawOf(cast) with { Seed = seed }, Cast.Today, Cast.Zone, ReadOut.Nobody, Cast.Now, Cancellation);
         return Assert.NotNull(started);
     }
 

@@ -177,7 +177,7 @@ public sealed class ServedDemo : IAsyncLifetime
         var draw = Enumerable.Range(1, 20_000).Select(seed => QuizDraw.From(course, (ulong)seed))
             .First(draw => draw.Questions.Select(drawn => types[drawn.QuestionId]).Distinct().Count() == types.Values.Distinct().Count());
         questionNumbers = [.. draw.Questions.Index().DistinctBy(drawn => types[drawn.Item.QuestionId]).Select(drawn => drawn.Index + 1)];
-        var id = await records.StartSittingAsync(Guid.CreateVersion7(), personId, draw, MadeDemo.Today, "America/Phoenix", Now, CancellationToken.None);
+        var id = await records.StartSittingAsync(Guid.CreateVersion7(), personId, draw, MadeDemo.Today, "America/Phoenix", ReadOut.Nobody, Now, CancellationToken.None);
         return id!.Value; // not null: the id is new
     }
 

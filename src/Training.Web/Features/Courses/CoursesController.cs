@@ -1,11 +1,13 @@
 using Microsoft.AspNetCore.Mvc;
+using Training.Records;
+using Training.Web.Doors;
 using Training.Web.Languages;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.Courses;
 
 /// <summary>The courses, open to everybody: what a scheme asks, and its modules to read.</summary>
-public sealed class CoursesController(CourseShelf shelf) : Controller
+public sealed class CoursesController(RecordsContext records, CourseShelf shelf) : Controller
 {
     /// <summary>A course: the rules of its scheme and its modules.</summary>
     [HttpGet("/{language:language}/courses/{courseId}")]
@@ -15,12 +17,15 @@ public sealed class CoursesController(CourseShelf shelf) : Controller
         return course is null ? NotFound() : View(CoursePage.Of(course, shelf.Courses, HttpContext.PageLanguageOf()));
     }
 
-    /// <summary>One module to read.</summary>
+    /// <summary>One module to read. Whoever is signed in reads it as it is for their site.</summary>
     [HttpGet("/{language:language}/courses/{courseId}/{moduleId}")]
-    public IActionResult Module(string courseId, string moduleId)
+    public async Task<IActionResult> Module(string courseId, string moduleId, CancellationToken cancellation)
     {
-        var course = shelf.Find(courseId);
-        var page = course is null ? null : ModuleView.Find(course, moduleId, HttpContext.PageLanguageOf());
-        return page is null ? NotFound() : View(page);
+        if (shelf.Find(courseId) is not { } course) return NotFound();
+        var (visitor, language) = (HttpContext.FindVisitor(), HttpContext.PageLanguageOf());
+        // The page of a site is for the one who read it: no cache on the way keeps it for another.
+        if (visitor is not null) Response.Headers.CacheControl = "private, no-cache";
+        var place = await ReadersPlace.OfAsync(records, shelf.Species, visitor, language, cancellation);
+        return ModuleView.Find(course, moduleId, place, language) is { } page ? View(page) : NotFound();
     }
 }

@@ -11,6 +11,7 @@ namespace Training.Web.Features.Courses;
 /// <param name="Count">Of how many.</param>
 /// <param name="Minutes">About how long it takes to read.</param>
 /// <param name="Page">Its words, rendered.</param>
+/// <param name="Place">Where the reader works.</param>
 /// <param name="Previous">The part before, or null.</param>
 /// <param name="Next">The part after, or null.</param>
 public sealed record ModuleView(
@@ -22,11 +23,15 @@ public sealed record ModuleView(
     int Count,
     int Minutes,
     ModulePage Page,
+    ReadersPlace Place,
     ModuleLink? Previous,
     ModuleLink? Next)
 {
+    /// <summary>What of the page is for its reader.</summary>
+    public IEnumerable<PagePart> Parts => Page.Parts.Where(part => part is not PagePart.Text text || Place.Snakes.Has(text.Snakes));
+
     /// <summary>The module of an id in one language, or null where the course has none.</summary>
-    public static ModuleView? Find(Course course, string moduleId, Language language)
+    public static ModuleView? Find(Course course, string moduleId, ReadersPlace place, Language language)
     {
         var modules = course.Modules;
         var index = modules.Index().FirstOrDefault(m => m.Item.Id == moduleId, (-1, null!)).Index;
@@ -40,6 +45,7 @@ public sealed record ModuleView(
             modules.Count,
             modules[index].Minutes,
             modules[index].Pages[language],
+            place,
             index == 0 ? null : ModuleLink.To(modules[index - 1], language),
             index == modules.Count - 1 ? null : ModuleLink.To(modules[index + 1], language));
     }

@@ -11,7 +11,7 @@ using Training.Web.Shelf;
 
 namespace Training.Web.Features.Practice;
 
-/// <summary>Practice: every accepted question of the pool once through, one question a page, each explained. Nothing is stored and nothing counts.</summary>
+/// <summary>Practice: every accepted question of the pool that fits the visitor’s site once through, one question a page, each explained. Nothing is stored and nothing counts.</summary>
 public sealed class PracticeController(RecordsContext records, CourseShelf shelf, TimeProvider clock) : Controller
 {
     private const string Address = "/{language:language}/my/courses/{courseId}/practice";
@@ -46,10 +46,13 @@ public sealed class PracticeController(RecordsContext records, CourseShelf shelf
         return View("Tell", PracticePage.Of(course, round, number, Language, form).Telling(course, reading.Answer, Language));
     }
 
-    private async Task<Course?> FindAsync(string courseId, CancellationToken cancellation) =>
-        await records.FindOfferedAsync(shelf, HttpContext.Visitor().PersonId, courseId, cancellation) is { } course
-            ? await records.AskedAsync(course, cancellation)
-            : null;
+    private async Task<Course?> FindAsync(string courseId, CancellationToken cancellation)
+    {
+        var visitor = HttpContext.Visitor();
+        if (await records.FindOfferedAsync(shelf, visitor.PersonId, courseId, cancellation) is not { } course) return null;
+        var snakes = await records.SnakesAroundAsync(shelf.Species, visitor.PersonId, visitor.Today, cancellation);
+        return (await records.AskedAsync(course, cancellation)).AskedAt(snakes);
+    }
 
     private static AnswerFault? FaultOf(Question question, Answer? answer)
     {

@@ -37,7 +37,7 @@ public sealed class SittingsController(
 
     /// <summary>Starts a sitting, or goes on with the open one.</summary>
     [HttpPost("/{language:language}/my/courses/{courseId}/sittings")]
-    public async Task<IActionResult> Start(string courseId, [FromForm] Guid sittingId, CancellationToken cancellation)
+    public async Task<IActionResult> Start(string courseId, [FromForm] Guid sittingId, [FromForm] ReadOutForm reading, CancellationToken cancellation)
     {
         var visitor = HttpContext.Visitor();
         if (await records.FindOfferedAsync(shelf, visitor.PersonId, courseId, cancellation) is not { } course) return NotFound();
@@ -46,9 +46,10 @@ public sealed class SittingsController(
         // The page before says why; it has no button then.
         if (asked.Gaps().Count > 0) return this.SeeOther($"/{Language.Tag()}/my/courses/{course.Id}/quiz");
         // A secure seed: nobody can tell the questions before they are drawn.
-        var draw = QuizDraw.From(asked, BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(sizeof(ulong))));
+        var snakes = await records.SnakesAroundAsync(shelf.Species, visitor.PersonId, visitor.Today, cancellation);
+        var draw = QuizDraw.From(asked.AskedAt(snakes), BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(sizeof(ulong))));
         var started = await records.StartSittingAsync(
-            sittingId, visitor.PersonId, draw, visitor.Today, visitor.Zone, clock.GetUtcNow(), cancellation);
+            sittingId, visitor.PersonId, draw, visitor.Today, visitor.Zone, reading.Read(), clock.GetUtcNow(), cancellation);
         return started is { } id ? this.SeeOther(Address(id)) : NotFound();
     }
 

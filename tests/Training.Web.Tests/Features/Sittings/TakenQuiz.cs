@@ -44,7 +44,7 @@ internal sealed partial class TakenQuiz : IDisposable
             .First(candidate => types.All(type => candidate.Questions.Any(drawn => QuestionOf(course, drawn).Key.GetType() == type)));
         var id = Guid.CreateVersion7();
         await site.RecordAsync(records => records.StartSittingAsync(
-            id, person, draw, DateOnly.FromDateTime(site.Clock.Now.Date), "America/Denver", site.Clock.Now, CancellationToken.None));
+            id, person, draw, DateOnly.FromDateTime(site.Clock.Now.Date), "America/Denver", ReadOut.Nobody, site.Clock.Now, CancellationToken.None));
         return new(site, await site.SignInAsync(person), person, course, id) { Draw = draw };
     }
 
