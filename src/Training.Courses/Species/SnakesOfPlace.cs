@@ -21,9 +21,9 @@ public sealed class SnakesOfPlace
     /// <param name="snakes">Snake groups and ids of species sheets; empty: it is about no snake in particular.</param>
     public bool Has(IReadOnlyList<string> snakes) => snakes.Count == 0 || names is null || snakes.Any(names.Contains);
 
-    /// <summary>What a text or question can name: the two groups, and the id of every sheet there is.</summary>
+    /// <summary>What a text or question can name: the two groups, and the id of every sheet of a venomous snake.</summary>
     internal static HashSet<string> AllNames(SpeciesLibrary library) => [PitViper, Coral, .. NamesOf(library.Species)];
 
     private static HashSet<string> NamesOf(IEnumerable<SpeciesSheet> sheets) =>
-        [.. sheets.SelectMany(sheet => sheet.IsVenomous ? [sheet.Id, sheet.GuidanceGroup] : new[] { sheet.Id })];
+        [.. sheets.Where(sheet => sheet.IsVenomous).SelectMany(sheet => new[] { sheet.Id, sheet.GuidanceGroup })];
 }

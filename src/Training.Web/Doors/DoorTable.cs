@@ -130,6 +130,8 @@ public static class DoorTable
         new(Post, "/{language:language}/programme/employers/{employerId:guid}/sites", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/sites/{siteId:guid}", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/sites/{siteId:guid}/emergency-numbers", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/sites/{siteId:guid}/species", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/sites/{siteId:guid}/species", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/classes", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/classes", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/classes/{classId:guid}", Leads, Whose.Any),

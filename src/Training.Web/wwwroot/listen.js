@@ -4,7 +4,7 @@ const language = document.documentElement.lang;
 const speech = window.speechSynthesis;
 
 // What is shown and not said: numbers of sources, fields and buttons. Drawings are said by their description.
-const silent = ".note, button, form, script, style, [hidden]";
+const silent = ".note, button, .kept, .form, [hidden]";
 
 function findVoice() {
   return speech.getVoices().find((voice) => voice.lang.toLowerCase().startsWith(language));
@@ -12,7 +12,14 @@ function findVoice() {
 
 // One utterance a paragraph: long ones are cut off by some devices.
 function textsOf(part) {
-  const copy = part.cloneNode(true);
+  const copy = document.createElement("div");
+  // A question is said before its answers; it stands above their form.
+  const stem = document.getElementById(part.dataset.after ?? "");
+  for (let before = stem; before && before !== part; before = before.nextElementSibling) {
+    if (before.tagName !== "BUTTON") copy.append(before.cloneNode(true));
+  }
+
+  copy.append(part.cloneNode(true));
   for (const drawing of copy.querySelectorAll("svg")) {
     const said = [...drawing.querySelectorAll(":scope > title, :scope > desc")].map((text) => text.textContent).join(". ");
     drawing.replaceWith(Object.assign(document.createElement("p"), { textContent: said }));

@@ -32,9 +32,10 @@ public enum ResultOutcome
 /// <param name="Most">Points to be had.</param>
 /// <param name="ScorerId">Who scored; null for a quiz, which the key scores.</param>
 /// <param name="ExceptionReason">The written reason for which a scorer who taught may count, or null.</param>
+/// <param name="Reading">Who read a quiz out.</param>
 public sealed record PersonResult(
     Guid? ResultId, Guid FormId, DateOnly On, string Of, Subject? Subject, ResultOutcome Outcome, int Points, int Most, Guid? ScorerId,
-    string? ExceptionReason);
+    string? ExceptionReason, ReadOut Reading);
 
 /// <summary>Reads results for a lead.</summary>
 public static class PersonResults
@@ -50,8 +51,9 @@ public static class PersonResults
                               where sitting.PersonId == personId
                               from result in records.SittingResults.Where(result => result.SittingId == sitting.Id)
                                   .OrderByDescending(result => result.Number).Take(1).DefaultIfEmpty()
+                              from started in records.StartedSittings.Where(started => started.Id == sitting.FormId).DefaultIfEmpty()
                               orderby sitting.TakenOn descending, sitting.Id descending
-                              select new { sitting.FormId, sitting.TakenOn, sitting.QuizId, sitting.Copy, Result = result })
+                              select new { sitting.FormId, sitting.TakenOn, sitting.QuizId, sitting.Copy, Result = result, Started = started })
             .AsNoTracking().Take(Most).ToListAsync(cancellation);
         var sheets = await (from sheet in records.Scoresheets
                             where sheet.CandidateId == personId
@@ -67,10 +69,10 @@ public static class PersonResults
             .AsNoTracking().Take(Most).ToListAsync(cancellation);
         var all = sittings.Select(row => new PersonResult(
                 row.Result?.Id, row.FormId, row.TakenOn, row.QuizId, null, OutcomeOf(row.Copy, row.Result), row.Result?.Points ?? 0,
-                row.Result?.MaxPoints ?? 0, null, null))
+                row.Result?.MaxPoints ?? 0, null, null, row.Started is { } started ? new(started.Aid, started.ReadBy) : ReadOut.Nobody))
             .Concat(sheets.Select(row => new PersonResult(
                 row.Result?.Id, row.FormId, row.ScoredOn, row.ChecklistId, row.Subject, OutcomeOf(row.Copy, row.Result),
-                row.Result?.Points ?? 0, row.Result?.MaxPoints ?? 0, row.InstructorId, row.Reason)));
+                row.Result?.Points ?? 0, row.Result?.MaxPoints ?? 0, row.InstructorId, row.Reason, ReadOut.Nobody)));
         return [.. all.OrderByDescending(result => result.On)];
     }
 

@@ -7,5 +7,6 @@ namespace Training.Web.Features.Sites;
 /// <param name="Employer">Name of its employer.</param>
 /// <param name="Numbers">Whom to call, as it serves; null where nobody wrote it.</param>
 /// <param name="CheckedBy">Who checked them; null where the name was erased or nobody did.</param>
+/// <param name="Species">How many kinds of snakes are named for it; null where nobody named any.</param>
 /// <param name="Form">As it serves, as advised for the region, or as typed.</param>
-public sealed record SitePage(Records.Site Site, string Employer, EmergencyNumbers? Numbers, string? CheckedBy, EmergencyNumbersForm Form);
+public sealed record SitePage(Records.Site Site, string Employer, EmergencyNumbers? Numbers, string? CheckedBy, int? Species, EmergencyNumbersForm Form);

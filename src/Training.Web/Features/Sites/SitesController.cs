@@ -51,7 +51,8 @@ public sealed class SitesController(RecordsContext records, CourseShelf shelf, T
         var numbers = await records.FindEmergencyNumbersAsync(siteId, cancellation);
         var today = HttpContext.Visitor().Today;
         var names = await records.NamesOfAsync(numbers is null ? [] : [numbers.LeadId], today, cancellation);
-        return new(site, employer, numbers, numbers is null ? null : names.GetValueOrDefault(numbers.LeadId), typed ?? FormOf(site, numbers, today));
+        return new(site, employer, numbers, numbers is null ? null : names.GetValueOrDefault(numbers.LeadId),
+            (await records.FindSiteSpeciesAsync(siteId, cancellation))?.SpeciesIds.Count, typed ?? FormOf(site, numbers, today));
     }
 
     // What guidance advises for the region is offered where nobody wrote anything yet; it is read and kept by a person all the same.

@@ -18,6 +18,7 @@ namespace Training.Web.Features.Sittings;
 /// <param name="Topics">In blueprint order.</param>
 /// <param name="Critical">Critical questions that were not right, each with its passage quoted.</param>
 /// <param name="Reread">Every other passage to reread, once each.</param>
+/// <param name="Reading">Who read it out, as said at its start.</param>
 /// <param name="Serial">The certificate that rests on it, as printed; null where there is none.</param>
 public sealed record ResultPage(
     string CourseId,
@@ -32,6 +33,7 @@ public sealed record ResultPage(
     IReadOnlyList<TopicLine> Topics,
     IReadOnlyList<PassageLine> Critical,
     IReadOnlyList<PassageLine> Reread,
+    ReadOut Reading,
     string? Serial)
 {
     /// <summary>The page in one language.</summary>
@@ -59,6 +61,7 @@ public sealed record ResultPage(
             critical,
             [.. feedback.Select(one => PassageLine.Of(course, one, language)).DistinctBy(line => line.Address)
                 .Where(line => critical.All(other => other.Address != line.Address))],
+            stored.Reading,
             serial);
     }
 }
