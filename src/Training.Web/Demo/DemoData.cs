@@ -152,6 +152,7 @@ internal sealed record DemoSitting(
 /// <param name="Class">The class day.</param>
 /// <param name="Candidate">Who was assessed.</param>
 /// <param name="Instructor">Who scored.</param>
+/// <param name="Checklist">Of the handler course.</param>
 /// <param name="Subject"><c>model</c> or <c>live</c>.</param>
 /// <param name="Try">1 for the first of the day.</param>
 /// <param name="DaysAgo">When.</param>
@@ -170,6 +171,7 @@ internal sealed record DemoScoresheet(
     string Class,
     string Candidate,
     string Instructor,
+    string Checklist,
     string Subject,
     int Try,
     int DaysAgo,

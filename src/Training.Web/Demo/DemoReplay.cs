@@ -179,7 +179,7 @@ internal sealed class DemoReplay(
 
     private Scoresheet Sheet(Course course, DemoScoresheet row)
     {
-        var checklist = course.Checklists[0];
+        var checklist = course.Checklists.Single(list => list.Id == row.Checklist);
         var signedAt = At(row.DaysAgo, row.HourUtc);
         var subject = row.Subject == "live" ? Subject.Live : Subject.Model;
         var live = subject == Subject.Model ? null : new LiveConditions(
@@ -193,7 +193,7 @@ internal sealed class DemoReplay(
     }
 
     private Guid LastModelSheet(DemoScoresheet live) => ids[data.Scoresheets
-        .Last(row => row.Candidate == live.Candidate && row.Subject == "model" && row.DaysAgo >= live.DaysAgo && ids.ContainsKey(row.Sheet)).Sheet];
+        .Last(row => row.Candidate == live.Candidate && row.Checklist == live.Checklist && row.Subject == "model" && row.DaysAgo >= live.DaysAgo && ids.ContainsKey(row.Sheet)).Sheet];
 
     private static Observation ObservationOf(char mark, DemoScoresheet row) => mark switch
     {

@@ -17,16 +17,38 @@ public sealed record ClassDayPage(ClassDay Day, bool IsToday, Course? Course, IR
 /// <summary>Somebody who attends the class.</summary>
 /// <param name="PersonId">Who.</param>
 /// <param name="Name">By name.</param>
-/// <param name="Model">The latest signed sheet on the model, or null.</param>
-/// <param name="Live">The latest signed sheet on a live snake, or null.</param>
+/// <param name="Practicals">Everything that the course scores, in its order.</param>
 /// <param name="Next">The one thing to do next.</param>
-public sealed record ClassCandidate(Guid PersonId, string Name, SignedSheet? Model, SignedSheet? Live, NextAct Next);
+public sealed record ClassCandidate(Guid PersonId, string Name, IReadOnlyList<PracticalLine> Practicals, NextAct Next);
+
+/// <summary>One checklist on one subject, as a candidate stands with it.</summary>
+/// <param name="Practical">Which.</param>
+/// <param name="Sheet">The latest signed sheet, or null.</param>
+/// <param name="IsPassed">There is a pass that is new enough.</param>
+public sealed record PracticalLine(Practical Practical, SignedSheet? Sheet, bool IsPassed);
+
+/// <summary>A checklist on one of its subjects.</summary>
+/// <param name="ChecklistId">Which checklist.</param>
+/// <param name="On">The model, or a live snake.</param>
+public sealed record Practical(string ChecklistId, Subject On)
+{
+    private static readonly Subject[] ModelFirst = [Subject.Model, Subject.Live];
+
+    /// <summary>Everything that a course scores: its checklists in their order, each on the model before a live snake.</summary>
+    public static IReadOnlyList<Practical> AllOf(Course course) =>
+    [
+        .. from checklist in course.Checklists
+           from subject in ModelFirst
+           where checklist.Subjects.Contains(subject)
+           select new Practical(checklist.Id, subject),
+    ];
+}
 
 /// <summary>What a signed sheet came to.</summary>
-/// <param name="Subject">On what.</param>
+/// <param name="Practical">Of which checklist, on what.</param>
 /// <param name="On">When.</param>
 /// <param name="Outcome">What it came to.</param>
-public sealed record SignedSheet(Subject Subject, DateOnly On, PracticalOutcome Outcome);
+public sealed record SignedSheet(Practical Practical, DateOnly On, PracticalOutcome Outcome);
 
 /// <summary>What an instructor does next for a candidate. A closed family.</summary>
 public abstract record NextAct
@@ -40,10 +62,10 @@ public abstract record NextAct
     /// <param name="Step">The first step without a mark, from 1; null where only the signature is missing.</param>
     public sealed record GoOn(Guid SheetId, int? Step) : NextAct;
 
-    /// <summary>Score on this subject.</summary>
-    public sealed record Score(Subject On) : NextAct;
+    /// <summary>Score this.</summary>
+    public sealed record Score(Practical Practical) : NextAct;
 
-    /// <summary>Passed on everything that the checklist is scored on.</summary>
+    /// <summary>Passed everything that the course scores.</summary>
     public sealed record Nothing : NextAct;
 
     /// <summary>The visitor does not score here, or not on this day.</summary>
@@ -52,13 +74,8 @@ public abstract record NextAct
     /// <summary>The candidate is the visitor, and nobody scores themselves.</summary>
     public sealed record Oneself : NextAct;
 
-    /// <summary>What comes next where the visitor scores today: the model first, then a live snake where the checklist asks for one.</summary>
-    /// <param name="subjects">What the checklist is scored on.</param>
-    /// <param name="passed">On what there is a pass that is new enough.</param>
-    public static NextAct By(IReadOnlyList<Subject> subjects, IReadOnlySet<Subject> passed)
-    {
-        Subject[] order = [Subject.Model, Subject.Live];
-        foreach (var subject in order.Where(subject => subjects.Contains(subject) && !passed.Contains(subject))) return new Score(subject);
-        return new Nothing();
-    }
+    /// <summary>What comes next where the visitor scores today: the first practical without a pass that is new enough.</summary>
+    /// <param name="practicals">In the order of the course, so that the model comes before a live snake.</param>
+    public static NextAct By(IEnumerable<PracticalLine> practicals) =>
+        practicals.FirstOrDefault(line => !line.IsPassed) is { } open ? new Score(open.Practical) : new Nothing();
 }

@@ -46,20 +46,20 @@ internal static class ClassDayQueries
         var people = await records.ClassAttendances.Where(row => row.ClassId == day.Id).Select(row => row.PersonId)
             .OrderBy(id => id).Take(MostCandidates).ToListAsync(cancellation);
         var names = await records.NamesAsync(people, day.HeldOn, cancellation);
-        var checklist = course?.Checklists.Count > 0 ? course.Checklists[0] : null;
-        var signed = checklist is null ? [] : await records.SignedAsync(people, checklist.Id, cancellation);
+        var practicals = course is null ? [] : Practical.AllOf(course);
+        var signed = await records.SignedAsync(people, [.. practicals.Select(practical => practical.ChecklistId)], cancellation);
         var open = (await records.OpenScoresheetsOfAsync(visitor.PersonId, cancellation))
             .Where(sheet => sheet.ClassId == day.Id).ToLookup(sheet => sheet.CandidateId);
         var isToday = day.HeldOn == visitor.Today;
         return new(day, isToday, course, [.. people.OrderBy(id => names[id], StringComparer.CurrentCulture).Select(id =>
         {
             var sheets = signed.Where(sheet => sheet.CandidateId == id).Select(sheet => sheet.Sheet).ToList();
+            List<PracticalLine> lines = [.. practicals.Select(practical => LineOf(course!, practical, sheets, visitor.Today))]; // not null: there are practicals
             NextAct next = id == visitor.PersonId ? new NextAct.Oneself()
-                : open[id].FirstOrDefault() is { } started ? new NextAct.GoOn(started.Id, checklist is null ? null : started.FirstWithoutMark(checklist))
-                : course is null || checklist is null || !day.Scores || !isToday ? new NextAct.NotHere()
-                : NextAct.By(checklist.Subjects, Passed(course, sheets, visitor.Today));
-            return new ClassCandidate(
-                id, names[id], sheets.Find(sheet => sheet.Subject == Subject.Model), sheets.Find(sheet => sheet.Subject == Subject.Live), next);
+                : open[id].FirstOrDefault() is { } started ? new NextAct.GoOn(started.Id, FirstWithoutMark(course, started))
+                : lines.Count == 0 || !day.Scores || !isToday ? new NextAct.NotHere()
+                : NextAct.By(lines);
+            return new ClassCandidate(id, names[id], lines, next);
         })]);
     }
 
@@ -86,24 +86,32 @@ internal static class ClassDayQueries
             records.ClassAttendances.Count(row => row.ClassId == day.Id && row.PersonId != instructorId),
             records.ClassScorers.Any(row => row.ClassId == day.Id && row.InstructorId == instructorId));
 
-    // Newest first: the first of a subject is the latest.
+    private static int? FirstWithoutMark(Course? course, StartedScoresheet started) =>
+        course?.Checklists.FirstOrDefault(list => list.Id == started.ChecklistId) is { } checklist ? started.FirstWithoutMark(checklist) : null;
+
+    // Newest first: the first of a practical is the latest.
     private static async Task<List<(Guid CandidateId, SignedSheet Sheet)>> SignedAsync(
-        this RecordsContext records, List<Guid> people, string checklistId, CancellationToken cancellation)
+        this RecordsContext records, List<Guid> people, List<string> checklists, CancellationToken cancellation)
     {
         var rows = await (from sheet in records.Scoresheets
-                          where people.Contains(sheet.CandidateId) && sheet.ChecklistId == checklistId && sheet.Copy == 1
+                          where people.Contains(sheet.CandidateId) && checklists.Contains(sheet.ChecklistId) && sheet.Copy == 1
                           join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
                           where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
                           orderby sheet.SignedAt descending
-                          select new { sheet.CandidateId, sheet.Subject, sheet.ScoredOn, result.Outcome }).Take(MostSheets).ToListAsync(cancellation);
-        return rows.ConvertAll(row => (row.CandidateId, new SignedSheet(row.Subject, row.ScoredOn, row.Outcome)));
+                          select new { sheet.CandidateId, sheet.ChecklistId, sheet.Subject, sheet.ScoredOn, result.Outcome }).Take(MostSheets).ToListAsync(cancellation);
+        return rows.ConvertAll(row => (row.CandidateId, new SignedSheet(new(row.ChecklistId, row.Subject), row.ScoredOn, row.Outcome)));
     }
 
-    private static HashSet<Subject> Passed(Course course, List<SignedSheet> sheets, DateOnly today) =>
-        [.. sheets.Where(sheet => sheet.Outcome == PracticalOutcome.Passed && sheet.On >= Earliest(course, sheet.Subject, today)).Select(sheet => sheet.Subject)];
+    private static PracticalLine LineOf(Course course, Practical practical, List<SignedSheet> sheets, DateOnly today)
+    {
+        var own = sheets.Where(sheet => sheet.Practical == practical).ToList();
+        var earliest = Earliest(course, practical, today);
+        return new(practical, own.Count == 0 ? null : own[0], own.Exists(sheet => sheet.Outcome == PracticalOutcome.Passed && sheet.On >= earliest));
+    }
 
-    private static DateOnly Earliest(Course course, Subject subject, DateOnly today) =>
-        course.Scheme.Grant.OfType<Requirement.PassedPractical>().FirstOrDefault(asked => asked.Subject == subject) is { } asked
+    private static DateOnly Earliest(Course course, Practical practical, DateOnly today) =>
+        course.Scheme.Grant.OfType<Requirement.PassedPractical>()
+            .FirstOrDefault(asked => asked.Subject == practical.On && asked.ChecklistId == practical.ChecklistId) is { } asked
             ? asked.GreatestAge.Before(today)
             : DateOnly.MinValue;
 }

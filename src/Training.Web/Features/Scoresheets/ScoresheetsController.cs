@@ -15,14 +15,14 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
 
     /// <summary>The form before the first step.</summary>
     [HttpGet("/{language:language}/class-days/{classId:guid}/candidates/{personId:guid}/scoresheets")]
-    public async Task<IActionResult> Form(Guid classId, Guid personId, string? subject, CancellationToken cancellation)
+    public async Task<IActionResult> Form(Guid classId, Guid personId, string? checklist, string? subject, CancellationToken cancellation)
     {
         var now = clock.GetUtcNow();
-        var start = await records.FindStartAsync(shelf, HttpContext.Visitor(), classId, personId, now, cancellation);
+        var start = await records.FindStartAsync(shelf, HttpContext.Visitor(), classId, personId, checklist, now, cancellation);
         if (start is null) return NotFound();
         var page = new StartPage(start, new StartForm
         {
-            Id = Guid.CreateVersion7(now), Subject = subject, Language = start.CandidateLanguage.Tag(),
+            Id = Guid.CreateVersion7(now), Checklist = start.Checklist.Id, Subject = subject, Language = start.CandidateLanguage.Tag(),
         });
         IsOpen(start); // else the page says why not, and has no form
         return View(page);
@@ -33,7 +33,7 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
     public async Task<IActionResult> Start(Guid classId, Guid personId, StartForm form, CancellationToken cancellation)
     {
         var (now, visitor) = (clock.GetUtcNow(), HttpContext.Visitor());
-        var start = await records.FindStartAsync(shelf, visitor, classId, personId, now, cancellation);
+        var start = await records.FindStartAsync(shelf, visitor, classId, personId, form.Checklist, now, cancellation);
         if (start is null) return NotFound();
         if (form.Id == Guid.Empty) return BadRequest(); // no form of ours is without
         ModelState.Clear(); // what could not be read is told in our own words

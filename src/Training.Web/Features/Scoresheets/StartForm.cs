@@ -11,6 +11,9 @@ public sealed class StartForm
     /// <summary>Made with the form: the same post again is the same sheet.</summary>
     public Guid Id { get; init; }
 
+    /// <summary>Id of the checklist; left out: the first one of the course.</summary>
+    public string? Checklist { get; init; }
+
     /// <summary><c>model</c> or <c>live</c>.</summary>
     public string? Subject { get; init; }
 

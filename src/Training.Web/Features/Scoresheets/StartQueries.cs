@@ -14,13 +14,18 @@ internal static class StartQueries
 {
     private const int MostWatchers = 300;
 
-    /// <summary>Null where the visitor does not score the class, the person does not attend it, or there is nothing to score.</summary>
+    /// <summary>
+    /// Null where the visitor does not score the class, the person does not attend it, or there is no such checklist; without an id it is
+    /// the first one of the course.
+    /// </summary>
     public static async Task<Start?> FindStartAsync(
-        this RecordsContext records, CourseShelf shelf, Visitor visitor, Guid classId, Guid personId, DateTimeOffset now, CancellationToken cancellation)
+        this RecordsContext records, CourseShelf shelf, Visitor visitor, Guid classId, Guid personId, string? checklistId, DateTimeOffset now,
+        CancellationToken cancellation)
     {
         var day = await records.FindClassDayAsync(visitor, classId, cancellation);
         if (day is not { Scores: true }) return null;
-        if (shelf.Find(day.CourseId) is not { Checklists: [var checklist, ..] } course) return null;
+        if (shelf.Find(day.CourseId) is not { } course) return null;
+        if (course.Checklists.FirstOrDefault(list => checklistId is null || list.Id == checklistId) is not { } checklist) return null;
         var candidate = await (from row in records.ClassAttendances
                                where row.ClassId == classId && row.PersonId == personId
                                join person in records.Persons on row.PersonId equals person.Id
