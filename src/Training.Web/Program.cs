@@ -9,5 +9,6 @@ return verb switch
     null or "serve" => await ServeCommand.RunAsync(settings),
     "demo" => await DemoCommand.RunAsync(settings),
     "check" => CheckCommand.Run(settings, Console.Out),
+    "translated" => TranslatedCommand.Run(settings, Console.Out),
     _ => UnknownVerb.Refuse(verb, Console.Error),
 };

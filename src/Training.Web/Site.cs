@@ -11,6 +11,7 @@ using Training.Web.Features.Reminders;
 using Training.Web.Features.Rosters;
 using Training.Web.Features.SignIn;
 using Training.Web.Features.Sittings;
+using Training.Web.Features.TrainingChanges;
 using Training.Web.Features.Verify;
 using Training.Web.Features.Workforce;
 using Training.Web.Languages;
@@ -56,6 +57,7 @@ public static class Site
         services.AddShelf();
         services.AddProvider();
         services.AddScoped<PersonReading>();
+        services.AddScoped<TrainingChangeReading>();
         services.AddVerify();
         services.AddWorkforce();
         services.AddRosters();

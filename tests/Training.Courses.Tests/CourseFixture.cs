@@ -9,8 +9,8 @@ internal static class CourseFixture
         {
             ["facts.yaml"] = Facts,
             ["guidance.yaml"] = Guidance,
-            ["en/guidance.md"] = "# Words\n\n- `below-heart` below the heart\n- `neutral` neutral & comfortable\n",
-            ["es/guidance.md"] = "# Palabras\n\n- `below-heart` por debajo del corazón\n- `neutral` neutral y cómoda\n",
+            ["en/guidance.md"] = "# Words\n\n- `below-heart` below the heart\n- `neutral` neutral & comfortable\n- `stand-off` stand-off\n- `strike-reach` strike reach\n- `limb-position` limb position\n",
+            ["es/guidance.md"] = "# Palabras\n\n- `below-heart` por debajo del corazón\n- `neutral` neutral y cómoda\n- `stand-off` distancia\n- `strike-reach` alcance\n- `limb-position` posición\n",
             ["alpha/course.yaml"] = AlphaCourse,
             ["alpha/questions.yaml"] = AlphaQuestions,
             ["alpha/figures/stick.svg"] = Figure,

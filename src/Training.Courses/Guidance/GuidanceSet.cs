@@ -50,6 +50,9 @@ public sealed class GuidanceSet
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
+    /// <summary>What a subject is about, such as <c>limb position after a bite</c>; its id where nobody put it in words.</summary>
+    public string SubjectText(string subject, Language language) => words.GetValueOrDefault(language)?.GetValueOrDefault(subject) ?? subject;
+
     /// <summary>The one entry in force; null means that no source says anything for this region and these snakes.</summary>
     /// <param name="subject">Such as <c>stand-off</c>.</param>
     /// <param name="region">Such as <c>US</c> or <c>US-UT</c>.</param>

@@ -23,6 +23,7 @@ public static class CourseReader
         }
 
         CheckLanguageFolders(files, problems);
+        CheckSubjects(shared, problems);
         CheckAcross(folders, problems);
         foreach (var (id, folder) in folders)
         {
@@ -49,6 +50,18 @@ public static class CourseReader
         {
             if (SpeciesFiles.IsOurs(path)) continue;
             if (!path.EndsWith("/guidance.md", StringComparison.Ordinal) || path.Count(c => c == '/') != 1) problems.Add(new(CourseProblems.FileUnexpected, new(path)));
+        }
+    }
+
+    // Not where words are read: snapshots of before keep none for subjects.
+    private static void CheckSubjects(SharedSources shared, List<Problem> problems)
+    {
+        foreach (var language in LanguageTags.All)
+        {
+            foreach (var subject in shared.Guidance.Entries.Select(entry => entry.Subject).Distinct(StringComparer.Ordinal).Where(subject => !shared.Words[language].ContainsKey(subject)))
+            {
+                problems.Add(new(CourseProblems.GuidanceWordsMissing, new($"{language.Tag()}/guidance.md"), subject, language.Tag()));
+            }
         }
     }
 

@@ -16,7 +16,8 @@ internal sealed record SharedSources(IReadOnlyDictionary<string, Fact> Facts, Gu
         var facts = ReadFacts(files, problems);
         var entries = ReadEntries(files, facts, problems);
         var codes = entries.Select(entry => entry.Value).OfType<GuidanceValue.Code>().Select(code => code.Name).ToHashSet(StringComparer.Ordinal);
-        var words = LanguageTags.All.ToDictionary(language => language, IReadOnlyDictionary<string, string> (language) => ReadWords(files, language, codes, problems));
+        var subjects = entries.Select(entry => entry.Subject).ToHashSet(StringComparer.Ordinal);
+        var words = LanguageTags.All.ToDictionary(language => language, IReadOnlyDictionary<string, string> (language) => ReadWords(files, language, codes, subjects, problems));
         return new(facts, new GuidanceSet(entries, words), words);
     }
 
@@ -99,7 +100,7 @@ internal sealed record SharedSources(IReadOnlyDictionary<string, Fact> Facts, Gu
         return new GuidanceValue.Quantity(amount, known);
     }
 
-    private static Dictionary<string, string> ReadWords(CourseFiles files, Language language, HashSet<string> codes, ICollection<Problem> problems)
+    private static Dictionary<string, string> ReadWords(CourseFiles files, Language language, HashSet<string> codes, HashSet<string> subjects, ICollection<Problem> problems)
     {
         var words = new Dictionary<string, string>(StringComparer.Ordinal);
         var path = $"{language.Tag()}/guidance.md";
@@ -110,7 +111,7 @@ internal sealed record SharedSources(IReadOnlyDictionary<string, Fact> Facts, Gu
             void Report(string code, string id) => problems.Add(new(code, new(path, file.LineOf(item)), id));
             var id = WordFile.TakeItemId(item) ?? "";
             var text = item.FirstOrDefault() is ParagraphBlock paragraph ? PlainText.Of(paragraph) : "";
-            if (!codes.Contains(id)) Report(CourseProblems.WordsUnexpected, id);
+            if (!codes.Contains(id) && !subjects.Contains(id)) Report(CourseProblems.WordsUnexpected, id);
             else if (text.Length == 0) Report(CourseProblems.WordsMissing, id);
             else if (!words.TryAdd(id, text)) Report(CourseProblems.WordsTwice, id);
         }

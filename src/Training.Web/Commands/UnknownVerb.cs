@@ -9,7 +9,7 @@ public static class UnknownVerb
     /// <summary>One line that names the verbs there are.</summary>
     public static int Refuse(string verb, TextWriter errors)
     {
-        errors.WriteLine($"There is no verb \"{verb}\". Use serve (run the server), demo (run it on an invented programme) or check (look through all courses).");
+        errors.WriteLine($"There is no verb \"{verb}\". Use serve (run the server), demo (run it on an invented programme) check (look through all courses) or translated (note that a translation says the same as its original).");
         return ExitCode;
     }
 }

@@ -4,13 +4,14 @@ using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Features.Sittings;
+using Training.Web.Features.TrainingChanges;
 using Training.Web.Languages;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.MyTraining;
 
 /// <summary>A worker's own pages: how I stand and what comes next, my courses, my certificates.</summary>
-public sealed class MyTrainingController(RecordsContext records, CourseShelf shelf, TimeProvider clock) : Controller
+public sealed class MyTrainingController(RecordsContext records, CourseShelf shelf, TrainingChangeReading changes, TimeProvider clock) : Controller
 {
     private Language Language => HttpContext.PageLanguageOf();
 
@@ -33,7 +34,8 @@ public sealed class MyTrainingController(RecordsContext records, CourseShelf she
         var site = await records.FindSiteAsync(visitor.PersonId, visitor.Today, cancellation);
         var numbers = site is null ? null : await records.FindEmergencyNumbersAsync(site.Id, cancellation);
         return View(MyPage.Of(
-            lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation), site is not null && numbers is not null ? (site.Name, numbers) : null));
+            lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation),
+            await changes.OfAsync(visitor.PersonId, visitor.Today, Language, cancellation), site is not null && numbers is not null ? (site.Name, numbers) : null));
     }
 
     /// <summary>One course: what I read, my quiz, my practical.</summary>

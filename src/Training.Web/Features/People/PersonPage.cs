@@ -3,6 +3,7 @@ using Training.Courses;
 using Training.Records;
 using Training.Web.Features.Decisions;
 using Training.Web.Features.Sanctions;
+using Training.Web.Features.TrainingChanges;
 
 namespace Training.Web.Features.People;
 
@@ -17,6 +18,7 @@ namespace Training.Web.Features.People;
 /// <param name="Holdings">What they hold or held, by scheme.</param>
 /// <param name="Decidable">Certifications on the shelf, for a decision.</param>
 /// <param name="Results">Newest first.</param>
+/// <param name="Changes">What the person learnt and is no longer so.</param>
 /// <param name="SignInName">What they sign in with, or null.</param>
 /// <param name="Words">Says reasons, names and titles.</param>
 /// <param name="Sites">To choose from.</param>
@@ -33,6 +35,7 @@ public sealed record PersonPage(
     IReadOnlyList<Holding> Holdings,
     IReadOnlyList<string> Decidable,
     IReadOnlyList<ResultLine> Results,
+    IReadOnlyList<TrainingChange> Changes,
     string? SignInName,
     DecisionWords Words,
     IReadOnlyList<SiteChoice> Sites,

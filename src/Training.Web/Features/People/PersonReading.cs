@@ -6,6 +6,7 @@ using Training.Records;
 using Training.Web.Features.Decisions;
 using Training.Web.Features.Programme;
 using Training.Web.Features.Sanctions;
+using Training.Web.Features.TrainingChanges;
 using Training.Web.Provider;
 using Training.Web.Shelf;
 
@@ -13,7 +14,8 @@ namespace Training.Web.Features.People;
 
 /// <summary>Puts a lead's page of a person together.</summary>
 public sealed class PersonReading(
-    RecordsContext records, CourseShelf shelf, OurProvider provider, TimeProvider clock, IStringLocalizer<DecisionText> text)
+    RecordsContext records, CourseShelf shelf, TrainingChangeReading changes, OurProvider provider, TimeProvider clock,
+    IStringLocalizer<DecisionText> text)
 {
     private const int MostDecisions = 200;
     private const int MostWork = 200;
@@ -35,7 +37,7 @@ public sealed class PersonReading(
         return new(
             personId, names.GetValueOrDefault(personId), person.Language, person.MailAddress, day, leadId, await WorkAsync(personId, cancellation), holdings,
             [.. shelf.Used.Where(course => course.Scheme.Kind == SchemeKind.Certification).Select(course => course.Id)],
-            results, signInName, words, await records.SiteChoicesAsync(cancellation),
+            results, await changes.OfAsync(personId, day.Today, language, cancellation), signInName, words, await records.SiteChoicesAsync(cancellation),
             work ?? new() { StartsOn = day.Today.Iso() }, sanction ?? new());
     }
 

@@ -20,12 +20,9 @@ public sealed class QuestionsController(RecordsContext records, CourseShelf shel
     {
         if (shelf.Find(courseId) is not { } course) return NotFound();
         var reviews = await records.ReviewsOfAsync(course, cancellation);
-        int Count(string moduleId, ReviewOutcome? outcome) => course.Questions.Count(question =>
-            question.Passage.ModuleId == moduleId && reviews.GetValueOrDefault(question.Id)?.Outcome == outcome);
         return View(new QuestionsPage(
             course.Id, course.Scheme.Words[Language].Title,
-            [.. course.Modules.Select(module => new ModuleQuestions(
-                module.Id, module.Pages[Language].Title, Count(module.Id, null), Count(module.Id, ReviewOutcome.Accepted), Count(module.Id, ReviewOutcome.SetAside)))],
+            [.. course.Modules.Select(module => CountOf(module, course, reviews))],
             course.Asking(reviews).Gaps(), course.Words[Language].Topics));
     }
 
@@ -61,6 +58,14 @@ public sealed class QuestionsController(RecordsContext records, CourseShelf shel
         var next = course.Modules.SkipWhile(other => other.Id != module.Id)
             .FirstOrDefault(other => course.Questions.Any(question => question.Passage.ModuleId == other.Id && !judged.ContainsKey(question.Id)));
         return this.SeeOther(next is null ? $"{here}/questions" : $"{here}/modules/{next.Id}/questions");
+    }
+
+    private ModuleQuestions CountOf(Module module, Course course, IReadOnlyDictionary<string, QuestionReview> reviews)
+    {
+        var outcomes = course.Questions.Where(question => question.Passage.ModuleId == module.Id)
+            .Select(question => reviews.GetValueOrDefault(question.Id)?.Outcome).ToList();
+        var (waiting, accepted) = (outcomes.Count(outcome => outcome is null), outcomes.Count(outcome => outcome == ReviewOutcome.Accepted));
+        return new(module.Id, module.Pages[Language].Title, waiting, accepted, outcomes.Count - waiting - accepted);
     }
 
     private (Course? Course, Module? Module) Find(string courseId, string moduleId)

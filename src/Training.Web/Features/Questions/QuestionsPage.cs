@@ -22,8 +22,8 @@ public sealed record QuestionsPage(
 /// <param name="Title">In the page's language.</param>
 /// <param name="Waiting">Not judged as they read now.</param>
 /// <param name="Accepted">May be drawn.</param>
-/// <param name="SetAside">Taken out of quizzes.</param>
-public sealed record ModuleQuestions(string ModuleId, string Title, int Waiting, int Accepted, int SetAside);
+/// <param name="NotDrawn">Set aside, resting or withdrawn.</param>
+public sealed record ModuleQuestions(string ModuleId, string Title, int Waiting, int Accepted, int NotDrawn);
 
 /// <summary>The questions of a module to read and to judge.</summary>
 /// <param name="CourseId">For addresses.</param>

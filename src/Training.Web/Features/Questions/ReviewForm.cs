@@ -18,16 +18,24 @@ public sealed class ReviewForm
     /// <summary>The button: <c>all</c> accepts what was shown, <c>ticked</c> what was ticked; null where another was pressed.</summary>
     public string? Accept { get; set; }
 
-    /// <summary>The button beside one question that takes it out of quizzes; null where another was pressed.</summary>
+    /// <summary>The button beside one question that has something to mend; null where another was pressed.</summary>
     public string? Aside { get; set; }
+
+    /// <summary>The button beside one question that lets it rest; null where another was pressed.</summary>
+    public string? Rest { get; set; }
+
+    /// <summary>The button beside one question that withdraws it; null where another was pressed.</summary>
+    public string? Withdraw { get; set; }
 
     /// <summary>The reviews that it stands for; a question that reads otherwise by now is left out, since nobody read that.</summary>
     public IReadOnlyList<QuestionReview> Read(Course course, Guid reviewerId, DateTimeOffset now)
     {
-        var (named, outcome) = (Aside, Accept) switch
+        var (named, outcome) = (Aside, Rest, Withdraw, Accept) switch
         {
-            ({ } one, _) => ([one], ReviewOutcome.SetAside),
-            (_, "all") => (Shown, ReviewOutcome.Accepted),
+            ({ } one, _, _, _) => ([one], ReviewOutcome.SetAside),
+            (_, { } one, _, _) => ([one], ReviewOutcome.Resting),
+            (_, _, { } one, _) => ([one], ReviewOutcome.Withdrawn),
+            (_, _, _, "all") => (Shown, ReviewOutcome.Accepted),
             _ => (Ticked, ReviewOutcome.Accepted),
         };
         return
