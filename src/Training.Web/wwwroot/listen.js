@@ -34,7 +34,7 @@ function textsOf(part) {
 function addButton(part) {
   const button = document.createElement("button");
   button.type = "button";
-  button.className = "second listen";
+  button.className = "second";
   button.textContent = part.dataset.listen;
   part.before(button);
   let isOn = false;

@@ -60,6 +60,12 @@ public sealed record CourseReportPage(
 /// <param name="Languages">Of each language: words, and how hard it reads.</param>
 public sealed record ModuleReport(string Id, string Title, int Minutes, IReadOnlyList<LanguageReport> Languages)
 {
+    /// <summary>Words a minute of adults who read slowly or in a second language; common practice, no source.</summary>
+    private const int WordsPerMinute = 130;
+
+    /// <summary>The words of the longer language at a slow reader's pace; drawings and tables take more.</summary>
+    public int ReadingMinutes => (Languages.Select(one => one.Words).DefaultIfEmpty().Max() + WordsPerMinute - 1) / WordsPerMinute;
+
     /// <summary>The report of one module.</summary>
     public static ModuleReport Of(Module module, Language language) => new(
         module.Id,
@@ -71,14 +77,10 @@ public sealed record ModuleReport(string Id, string Title, int Minutes, IReadOnl
 /// <summary>A module in one language.</summary>
 /// <param name="Language">Which.</param>
 /// <param name="Words">How many.</param>
-/// <param name="ReadingMinutes">That many words at a slow reader's pace.</param>
 /// <param name="Level">US school grade for English, INFLESZ ease for Spanish; null where there is no word.</param>
 /// <param name="IsHard">Above the eighth grade, or below 55 of ease.</param>
-public sealed record LanguageReport(Language Language, int Words, int ReadingMinutes, double? Level, bool IsHard)
+public sealed record LanguageReport(Language Language, int Words, double? Level, bool IsHard)
 {
-    /// <summary>Words a minute of adults who read slowly or in a second language; common practice, no source.</summary>
-    private const int WordsPerMinute = 130;
-
     private const double HardestGrade = 8;
     private const double LeastEase = 55;
 
@@ -96,7 +98,7 @@ public sealed record LanguageReport(Language Language, int Words, int ReadingMin
             Language.English => level > HardestGrade,
             Language.Spanish => level < LeastEase,
         };
-        return new(language, count.Words, (count.Words + WordsPerMinute - 1) / WordsPerMinute, level, isHard);
+        return new(language, count.Words, level, isHard);
     }
 }
 
