@@ -44,7 +44,7 @@ public sealed class ClassDaysControllerTests(SharedSite shared)
         using var browser = await room.SignInAsync();
         var path = $"/en/class-days/{room.ClassId}";
 
-        Assert.Contains("Score on the model", (await browser.GetAsync(path)).Html, StringComparison.Ordinal);
+        Assert.Contains("Score: Move a snake to a bucket with hook and tongs, on the model", (await browser.GetAsync(path)).Html, StringComparison.Ordinal);
         var sheet = await room.StartAsync(browser);
         await ClassRoom.MarkAsync(browser, sheet, "ddd");
         Assert.Contains("Go on with step 4", (await browser.GetAsync(path)).Html, StringComparison.Ordinal);
@@ -53,21 +53,52 @@ public sealed class ClassDaysControllerTests(SharedSite shared)
         Assert.Contains("Sign the sheet", (await browser.GetAsync(path)).Html, StringComparison.Ordinal);
         await browser.PostExactlyAsync($"{sheet}/signature", await ClassRoom.SignOffAsync(browser, sheet));
         var after = (await browser.GetAsync(path)).Html;
-        Assert.Contains("On the model: not passed on 25 November 2026", after, StringComparison.Ordinal);
-        Assert.Contains("Score on the model", after, StringComparison.Ordinal);
+        Assert.Contains("on the model: not passed on 25 November 2026", after, StringComparison.Ordinal);
+        Assert.Contains("Score: Move a snake to a bucket with hook and tongs, on the model", after, StringComparison.Ordinal);
     }
 
-    public static TheoryData<Subject[], Subject[], string> Subjects_passed_and_next => new()
+    /// <summary>Passed ones among the practicals of a course with two checklists, the first also on a live snake; what comes next.</summary>
+    public static TheoryData<string[], string> Passed_and_next => new()
     {
-        { [Subject.Model, Subject.Live], [], "Model" },
-        { [Subject.Model, Subject.Live], [Subject.Model], "Live" },
-        { [Subject.Model, Subject.Live], [Subject.Live], "Model" },
-        { [Subject.Model, Subject.Live], [Subject.Model, Subject.Live], "" },
-        { [Subject.Model], [Subject.Model], "" },
-        { [Subject.Live], [], "Live" },
+        { [], "move Model" },
+        { ["move Model"], "move Live" },
+        { ["move Live"], "move Model" },
+        { ["move Model", "move Live"], "drill Model" },
+        { ["drill Model"], "move Model" },
+        { ["move Model", "move Live", "drill Model"], "" },
     };
 
-    [Theory, MemberData(nameof(Subjects_passed_and_next))]
-    public void The_model_comes_before_a_live_snake(Subject[] subjects, Subject[] passed, string next) =>
-        Assert.Equal(next, NextAct.By(subjects, passed.ToHashSet()) is NextAct.Score score ? score.On.ToString() : "");
+    [Theory, MemberData(nameof(Passed_and_next))]
+    public void The_model_comes_before_a_live_snake_and_one_checklist_before_the_next(string[] passed, string next)
+    {
+        Practical[] practicals = [new("move", Subject.Model), new("move", Subject.Live), new("drill", Subject.Model)];
+        var lines = practicals.Select(practical => new PracticalLine(practical, null, passed.Contains($"{practical.ChecklistId} {practical.On}")));
+
+        Assert.Equal(next, NextAct.By(lines) is NextAct.Score { Practical: var (checklist, on) } ? $"{checklist} {on}" : "");
+    }
+
+    [Fact]
+    public void A_course_scores_each_checklist_on_the_model_first() => Assert.Equal(
+        [("move-to-bucket", Subject.Model), ("move-to-bucket", Subject.Live), ("box-and-label", Subject.Model), ("bite-drill", Subject.Model)],
+        Practical.AllOf(shared.Site.Shelf.Find("handler")!).Select(practical => (practical.ChecklistId, practical.On)));
+
+    [Fact]
+    public async Task Each_checklist_is_started_by_its_name_and_an_unknown_one_is_not_found()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+
+        var start = await browser.GetAsync($"{room.StartPath}?checklist=bite-drill");
+        Assert.Contains("Bite drill", start.Html, StringComparison.Ordinal);
+        Assert.DoesNotContain("<option value=\"live\"", start.Html, StringComparison.Ordinal);
+        Assert.Equal(404, (await browser.GetAsync($"{room.StartPath}?checklist=juggling")).Status);
+
+        var form = ClassRoom.Form();
+        form["Checklist"] = "bite-drill";
+        var sheet = await room.ScoreAsync(browser, new string('d', 12), form);
+        Assert.Contains("Bite drill", (await browser.GetAsync(sheet)).Html, StringComparison.Ordinal);
+        var day = (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html;
+        Assert.Contains("Bite drill: passed on 25 November 2026", day, StringComparison.Ordinal);
+        Assert.Contains("Score: Move a snake to a bucket with hook and tongs, on the model", day, StringComparison.Ordinal);
+    }
 }
