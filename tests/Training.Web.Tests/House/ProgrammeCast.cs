@@ -90,12 +90,13 @@ internal sealed class ProgrammeCast
                 Id = Guid.CreateVersion7(), SittingId = sitting.Id, Number = 1, CourseHash = Handler.Hash, IsPassed = true, Points = 18, MaxPoints = 20,
                 Reasons = "{\"version\":1,\"items\":[]}", GradedAt = RunningSite.Now.AddDays(-11),
             });
-            var model = Sheet(Subject.Model, scorer ?? Scorer);
-            records.Add(model);
-            records.Add(Passed(model));
-            var live = Sheet(Subject.Live, scorer ?? Scorer);
-            records.Add(live);
-            records.Add(Passed(live));
+            foreach (var asked in Handler.Scheme.Grant.OfType<Requirement.PassedPractical>())
+            {
+                var sheet = Sheet(asked.Subject, scorer ?? Scorer, checklist: asked.ChecklistId);
+                records.Add(sheet);
+                records.Add(Passed(sheet));
+            }
+
             await records.SaveChangesAsync();
         });
     }
@@ -125,10 +126,10 @@ internal sealed class ProgrammeCast
 
     private async Task HoldAwarenessAsync() => await site.HoldAsync(Worker, "awareness", Today.AddMonths(-3), Today.AddMonths(9));
 
-    private ScoresheetRecord Sheet(Subject subject, Guid scorer, Guid? formId = null, int copy = 1) => new()
+    private ScoresheetRecord Sheet(Subject subject, Guid scorer, Guid? formId = null, int copy = 1, string checklist = "move-to-bucket") => new()
     {
         Id = Guid.CreateVersion7(), FormId = formId ?? Guid.CreateVersion7(), Copy = copy, ContentHash = Hash(), ClassId = Class, CandidateId = Worker,
-        InstructorId = scorer, CourseHash = Handler.Hash, ChecklistId = Handler.Checklists[0].Id, ChecklistVersion = "v1", Subject = subject, Try = 1,
+        InstructorId = scorer, CourseHash = Handler.Hash, ChecklistId = checklist, ChecklistVersion = "v1", Subject = subject, Try = 1,
         StoppedAtStep = null, Language = Language.English, IsIdentityConfirmed = true, Surroundings = "Shaded yard", AirTemperature = 24, Kit = "Tongs",
         IsKitInspected = true, SignedAt = RunningSite.Now.AddDays(-10), SignedName = "Priya Nand", ScoredOn = Today.AddDays(-10),
         Zone = "America/Phoenix", Remarks = "", KeptAt = RunningSite.Now.AddDays(-10),

@@ -89,16 +89,16 @@ public sealed class ClassDaysControllerTests(SharedSite shared)
         using var browser = await room.SignInAsync();
 
         var start = await browser.GetAsync($"{room.StartPath}?checklist=bite-drill");
-        Assert.Contains("Bite drill", start.Html, StringComparison.Ordinal);
+        Assert.Contains("Bite drill with two people and an actor", start.Html, StringComparison.Ordinal);
         Assert.DoesNotContain("<option value=\"live\"", start.Html, StringComparison.Ordinal);
         Assert.Equal(404, (await browser.GetAsync($"{room.StartPath}?checklist=juggling")).Status);
 
         var form = ClassRoom.Form();
         form["Checklist"] = "bite-drill";
         var sheet = await room.ScoreAsync(browser, new string('d', 12), form);
-        Assert.Contains("Bite drill", (await browser.GetAsync(sheet)).Html, StringComparison.Ordinal);
+        Assert.Contains("Bite drill with two people and an actor", (await browser.GetAsync(sheet)).Html, StringComparison.Ordinal);
         var day = (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html;
-        Assert.Contains("Bite drill: passed on 25 November 2026", day, StringComparison.Ordinal);
+        Assert.Contains("Bite drill with two people and an actor: passed on 25 November 2026", day, StringComparison.Ordinal);
         Assert.Contains("Score: Move a snake to a bucket with hook and tongs, on the model", day, StringComparison.Ordinal);
     }
 }

@@ -131,7 +131,7 @@ public sealed class ScoresheetsControllerTests(SharedSite shared)
 
         await room.ScoreAsync(browser, AllDone);
         shared.Site.Clock.Now = shared.Site.Clock.Now.AddSeconds(1);
-        Assert.Contains("Score on a live snake", (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html, StringComparison.Ordinal);
+        Assert.Contains("Score: Move a snake to a bucket with hook and tongs, on a live snake", (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html, StringComparison.Ordinal);
         var bare = new Dictionary<string, string>(ClassRoom.Form()) { ["Subject"] = "live", ["WatcherId"] = room.InstructorId.ToString() };
         var answer = await browser.PostAsync(room.StartPath, bare, room.StartPath);
         Assert.Equal(422, answer.Status);
