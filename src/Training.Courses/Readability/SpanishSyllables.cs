@@ -8,14 +8,15 @@ internal static class SpanishSyllables
 
     public static int Count(string word)
     {
-        var lower = word.ToLowerInvariant();
+        // An h between vowels is silent and parts nothing: "prohi-bir", but "a-ho-ra".
+        var lower = word.ToLowerInvariant().Replace("h", "", StringComparison.Ordinal);
         var count = 0;
         for (var i = 0; i < lower.Length; i++)
         {
             if (!IsVowel(lower, i) || IsSilentU(lower, i)) continue;
             var before = i > 0 && IsVowel(lower, i - 1) && !IsSilentU(lower, i - 1);
-            // Joined: at least one of the two is weak. Two strong ones, or an accented weak one, part.
-            if (!before || (Strong.Contains(lower[i]) && Strong.Contains(lower[i - 1]))) count++;
+            // Joined: at least one of the two is weak. Two strong ones, an accented weak one, or the same one twice part.
+            if (!before || lower[i] == lower[i - 1] || (Strong.Contains(lower[i]) && Strong.Contains(lower[i - 1]))) count++;
         }
 
         return count;
