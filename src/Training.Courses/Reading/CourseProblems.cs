@@ -234,7 +234,7 @@ public static class CourseProblems
     /// <summary>Markdown is nested too deeply.</summary>
     public const string MarkdownTooDeep = "course.markdown-too-deep";
 
-    /// <summary>A passage between colons does not say "only" and for which snakes.</summary>
+    /// <summary>A passage between colons does not say "only" and for which snakes, does not end, or does not stand at the top of a module.</summary>
     public const string PassageForm = "course.passage-form";
 
     /// <summary>No such block. Arguments: block, possible names.</summary>

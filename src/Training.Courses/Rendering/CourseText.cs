@@ -92,6 +92,7 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
         renderer.ObjectRenderers.Replace<AutolinkInlineRenderer>(new References(this));
         renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(this));
         renderer.ObjectRenderers.Replace<ParagraphRenderer>(new Paragraphs(this));
+        renderer.ObjectRenderers.Replace<PassageFences.Contents>(new StrayPassages(this));
     }
 
     private PagePart? PartOf(Block block)
@@ -106,7 +107,8 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
     private PagePart.Text PassageOf(CustomContainer passage)
     {
         var snakes = (passage.Arguments ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (passage.Info != "only" || snakes.Length == 0 || !snakes.All(Ids.IsId)) Report(CourseProblems.PassageForm, passage);
+        // Without a closing fence Markdown ends a passage where the page ends, and with it what everybody should read.
+        if (passage.Info != "only" || snakes.Length == 0 || !snakes.All(Ids.IsId) || passage.ClosingFencedCharCount == 0) Report(CourseProblems.PassageForm, passage);
         folder.Snakes.AddRange(snakes.Select(snake => new SnakeUse(snake, new(file.Path, file.LineOf(passage), part))));
         return new(Blocks(passage), snakes);
     }
@@ -242,6 +244,16 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
             var isFigure = paragraph.Inline is { FirstChild: LinkInline { IsImage: true } only } && only.NextSibling is null;
             if (isFigure) text.WriteFigure(renderer, (LinkInline)paragraph.Inline!.FirstChild!); // both seen on the line above
             else base.Write(renderer, paragraph);
+        }
+    }
+
+    /// <summary>A passage anywhere but at the top of a module: nothing cuts it out there, so everybody would read it.</summary>
+    private sealed class StrayPassages(CourseText text) : HtmlObjectRenderer<CustomContainer>
+    {
+        protected override void Write(HtmlRenderer renderer, CustomContainer passage)
+        {
+            text.Report(CourseProblems.PassageForm, passage);
+            renderer.WriteChildren(passage);
         }
     }
 }

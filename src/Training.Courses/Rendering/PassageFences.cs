@@ -20,7 +20,7 @@ internal sealed class PassageFences : IMarkdownExtension
     }
 
     /// <summary>What stands between the fences, as if they were not there.</summary>
-    private sealed class Contents : HtmlObjectRenderer<CustomContainer>
+    internal sealed class Contents : HtmlObjectRenderer<CustomContainer>
     {
         protected override void Write(HtmlRenderer renderer, CustomContainer container) => renderer.WriteChildren(container);
     }

@@ -204,6 +204,17 @@ public sealed class CourseReaderTests
         Assert.Equal(Whole.Courses[0].Questions[0].Version, reading.Courses[0].Questions[0].Version);
     }
 
+    [Theory, InlineData("species: []"), InlineData("machine: []"), InlineData("species:")]
+    public void A_question_for_no_snake_in_particular_may_say_so_and_stays_the_same_question(string written)
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/questions.yaml", "  right: [aa, cc]", $"  right: [aa, cc]\n  {written}"));
+
+        Assert.Empty(reading.Problems);
+        Assert.Empty(reading.Courses[0].Questions[1].Snakes);
+        Assert.Empty(reading.Courses[0].Questions[1].MachineMade);
+        Assert.Equal(Whole.Courses[0].Questions[1].Version, reading.Courses[0].Questions[1].Version);
+    }
+
     [Fact]
     public void Everything_broken_is_reported_at_once_and_the_other_course_still_serves()
     {

@@ -23,12 +23,16 @@ public sealed class MarkdownRendererTests
         "<x onclick=alert(1)>", "</p><script>alert(1)</script>", "<p><svg><foreignObject><body onload=alert(1)></foreignObject></svg>", "a\0<script>alert(1)</script>",
         "<guidance:\"><script>alert(1)</script>>", "<fact:x onclick=alert(1)>", "*<script>*alert(1)*</script>*", "[<script>alert(1)</script>](x)", "<a\nhref=javascript:alert(1)>x",
         "<template><script>alert(1)</script></template>", "<noscript><p title=\"</noscript><img src=x onerror=alert(1)>\">", "<svg><use href=\"https://e.example/x.svg#a\"/></svg>",
+        "::: only <script>alert(1)</script> {onclick=alert(1)}\n<script>alert(1)</script>\n:::", "::: x\n[x](javascript:alert(1))", "::x{onclick=alert(1)}::",
     ];
 
     public static TheoryData<string> Typed => [.. Hostile];
 
     [Theory, MemberData(nameof(Typed))]
     public void Hostile_text_becomes_harmless_html(string typed) => AssertHarmless(MarkdownRenderer.ToHtml(typed));
+
+    [Theory, InlineData("::: only coral\n\nRings.\n\n:::"), InlineData("::: anything {#x}\nRings.\n:::"), InlineData(":::\nRings.")]
+    public void A_text_that_stands_for_itself_keeps_what_a_passage_holds(string typed) => Assert.Equal("<p>Rings.</p>", MarkdownRenderer.ToHtml(typed));
 
     [Fact]
     public void All_of_it_together_is_harmless_too() => AssertHarmless(MarkdownRenderer.ToHtml(string.Join("\n\n", Hostile)));

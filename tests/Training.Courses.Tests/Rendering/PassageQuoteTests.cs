@@ -20,6 +20,21 @@ public sealed class PassageQuoteTests
     [Fact]
     public void A_heading_that_is_not_there_is_not_quoted() => Assert.Null(PassageQuote.Find(Page, "dodge"));
 
+    /// <summary>Whoever was asked about those snakes is sent here, wherever they work.</summary>
+    [Fact]
+    public void What_is_read_only_where_some_snakes_live_is_quoted_too()
+    {
+        var page = new ModulePage(
+            "Bite",
+            [
+                new PagePart.Text("<h2 id=\"signs\">Signs</h2><p>Pain.</p>", []), new PagePart.Text("<p>Late signs.</p>", ["coral"]),
+                new PagePart.Block(PageBlock.SitePlan), new PagePart.Text("<p>Call.</p><h2 id=\"caution\">Caution</h2>", []),
+            ],
+            [], [], []);
+
+        Assert.Equal("<p>Pain.</p><p>Late signs.</p><p>Call.</p>", PassageQuote.Find(page, "signs"));
+    }
+
     [Fact]
     public void Every_passage_that_a_shipped_question_names_can_be_quoted_in_both_languages()
     {

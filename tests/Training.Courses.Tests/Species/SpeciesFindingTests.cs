@@ -50,6 +50,7 @@ public sealed class SpeciesFindingTests
         { "en/species.md", "- `name` Ringed one", "- `name` Ringed one\n- `name` Again", CourseProblems.WordsTwice, "en/species.md", "Again", "species ringed-one" },
         { "en/species.md", "- `name` Ringed one", "- `name`", CourseProblems.WordsMissing, "en/species.md", "- `name`\n", "species ringed-one" },
         { "en/species.md", "## ringed-one\n", "## ringed-one\n\nHello.\n", CourseProblems.WordsLayout, "en/species.md", "Hello.", "species ringed-one" },
+        { "en/species.md", "## ringed-one\n", "## ringed-one\n\n::: only coral\n\nHello.\n\n:::\n", CourseProblems.WordsLayout, "en/species.md", "::: only", "species ringed-one" },
         { "en/species.md", "hills. <fact:F-SP-91>", "hills.", SpeciesProblems.SourceMissing, "en/species.md", "- `range`", "species red-one" },
         { "en/species.md", "hills. <fact:F-SP-91>", "hills. <fact:F-SP-98>", CourseProblems.FactUnknown, "en/species.md", "F-SP-98", "species red-one" },
         { "en/species.md", "hills.", "hills <guidance:stand-off-us-2012>.", CourseProblems.GuidanceSuperseded, "en/species.md", "- `range`", "species red-one" },
