@@ -13,14 +13,47 @@ public sealed class ShippedCoursesTests
     public void Every_folder_is_a_course() =>
         Assert.Equal(ShippedCourses.Ids, Reading.Courses.Select(course => course.Id).Order());
 
-    [Fact]
-    public void The_handler_checklist_has_twenty_steps_and_nobody_is_asked_for_a_live_snake_again()
+    /// <summary>Checklist; on what; how many steps; the steps that stop it.</summary>
+    public static TheoryData<string, string, int, string> Checklists => new()
     {
-        var handler = Reading.Courses.Single(course => course.Id == "handler");
+        {
+            "move-to-bucket", "Model Live", 20,
+            "test-call inspect-tools place-watcher clear-others judge-length tongs-mid-body hands-outside lid-by-tool eyes-on"
+        },
+        { "box-and-label", "Model", 13, "look-over others-outside lid-on hands-off-rim into-box count-out" },
+        { "bite-drill", "Model", 12, "out-of-reach call-first say-place do-not-list who-drives" },
+    };
 
-        Assert.Equal(20, Assert.Single(handler.Checklists).Steps.Count);
-        Assert.DoesNotContain(handler.Scheme.Renewal, requirement => requirement is Requirement.PassedPractical { Subject: Subject.Live });
+    [Theory, MemberData(nameof(Checklists))]
+    public void A_checklist_has_its_steps_and_says_in_both_languages_why_a_critical_one_stops_it(string id, string on, int steps, string critical)
+    {
+        var checklist = Reading.Courses.SelectMany(course => course.Checklists).Single(checklist => checklist.Id == id);
+
+        Assert.Equal(on, string.Join(' ', checklist.Subjects));
+        Assert.Equal(steps, checklist.Steps.Count);
+        Assert.Equal(critical, string.Join(' ', checklist.Steps.Where(step => step.IsCritical).Select(step => step.Id)));
+        foreach (var step in critical.Split(' '))
+        {
+            var reasons = LanguageTags.All.Select(language => checklist.Words[language].ReasonHtml[step]).ToList();
+            Assert.All(reasons, reason => Assert.InRange(reason.Length, 40, 400));
+            Assert.Distinct(reasons);
+        }
     }
+
+    [Fact]
+    public void There_are_no_other_checklists() => Assert.Equal(
+        Checklists.Select(row => $"handler {row.Data.Item1}"),
+        Reading.Courses.SelectMany(course => course.Checklists.Select(checklist => $"{course.Id} {checklist.Id}")));
+
+    [Fact]
+    public void A_handler_shows_all_of_them_on_the_model_and_only_the_move_on_a_live_snake() => Assert.Equal(
+        ["move-to-bucket Model", "move-to-bucket Live", "box-and-label Model", "bite-drill Model"],
+        Reading.Courses.Single(course => course.Id == "handler").Scheme.Grant.OfType<Requirement.PassedPractical>()
+            .Select(practical => $"{practical.ChecklistId} {practical.Subject}"));
+
+    [Fact]
+    public void Nobody_is_asked_for_a_live_snake_to_renew() => Assert.DoesNotContain(
+        Reading.Courses.SelectMany(course => course.Scheme.Renewal), requirement => requirement is Requirement.PassedPractical { Subject: Subject.Live });
 
     [Fact]
     public void Every_course_reads_back_from_its_snapshot() => Assert.All(Reading.Snapshots, snapshot =>
