@@ -2,67 +2,64 @@ using System.Text.RegularExpressions;
 
 namespace Training.Courses.Tests.Library;
 
-/// <summary>Every do and do-not of the bite modules, held against the published lists in both languages.</summary>
-/// <remarks>
-/// What is to be done: CDC/NIOSH, Venomous Snakes, Symptoms and First Aid (2016-07-01) and the list as reprinted 2023-05-24; WHO first-aid page;
-/// Florida Poison Information Center Tampa (poison-control number). What is to be left undone in the United States after a pit-viper bite: the same lists; Lavonas et al. 2011,
-/// BMC Emergency Medicine 11:2, box 15; Alberts et al. 2004, Annals of Emergency Medicine 43:181 (suction); ACMT, AACT, AAPCC, EAPCCT, IST
-/// and APAMT 2011, Journal of Medical Toxicology 7(4):322-323 (pressure bandage).
-/// </remarks>
+/// <summary>Every do and do-not of the bite pages, held against the table of published sources (Data/first-aid.csv) in both languages.</summary>
 public sealed partial class FirstAidTests
 {
-    /// <summary>Fact id, and a word of the statement in English and Spanish.</summary>
-    private static readonly (string Fact, string English, string Spanish)[] Do =
-    [
-        ("F-AID-01", "alone", "paz"),
-        ("F-AID-02", "emergency services at once", "de inmediato"),
-        ("F-AID-03", "drive", "conduce"),
-        ("F-AID-04", "rings", "anillos"),
-        ("F-AID-05", "still", "calma"),
-        ("F-AID-06", "limb-position-us-2023", "limb-position-us-2023"),
-        ("F-AID-07", "soap", "jabón"),
-        ("F-AID-08", "clean, dry dressing", "limpi"),
-        ("F-AID-09", "write the time", "escriba la hora"),
-        ("F-AID-11", "when and where", "cuándo y dónde"),
-        ("F-AID-13", "supervisor", "supervisor"),
-        ("F-AID-14", "poison control", "envenenamiento"),
-    ];
+    /// <summary>The drill of the handler course names what helpers offer; caffeine, the second pump test and the carrying stand in awareness.</summary>
+    private static readonly string[] NotInTheDrill = ["F-NOT-04", "F-NOT-08", "F-NOT-15"];
 
-    private static readonly (string Fact, string English, string Spanish)[] DoNot =
-    [
-        ("F-NOT-01", "tourniquet", "torniquete"),
-        ("F-NOT-02", "cutting", "cortar"),
-        ("F-NOT-03", "sucking", "chupar"),
-        ("F-NOT-05", "ice", "hielo"),
-        ("F-NOT-06", "electric shock", "eléctric"),
-        ("F-NOT-07", "alcohol", "alcohol"),
-        ("F-NOT-09", "aspirin, ibuprofen", "aspirina, ibuprofeno"),
-        ("F-NOT-10", "catch", "atrapa"),
-        ("F-NOT-11", "wait", "esper"),
-        ("F-NOT-12", "folk remedies", "remedios caseros"),
-        ("F-NOT-13", "pressure bandage", "presión"),
-    ];
+    /// <summary>Tying a bag shut by hand is not first aid, but no worker page shows it either.</summary>
+    private const string KnotByHand = "F-KIT-05";
 
-    /// <summary>For clinicians or not sourced for workers: on no worker page.</summary>
-    private static readonly string[] NotForWorkers = ["F-AID-12", "F-AID-17", "F-AID-18", "F-STA-13", "F-NOT-14", "F-KIT-05"];
+    private static readonly IReadOnlyList<Row> Table =
+        [.. File.ReadLines(Path.Combine(AppContext.BaseDirectory, "Data", "first-aid.csv")).Skip(1).Select(Row.Read)];
 
-    public static MatrixTheoryData<string, Language> Courses => new(ShippedCourses.Ids, LanguageTags.All);
+    private static readonly IReadOnlyList<Row> ForWorkers = [.. Table.Where(row => row.For == "workers")];
+
+    /// <summary>Id of each row for workers.</summary>
+    public static TheoryData<string> Taught => [.. ForWorkers.Select(row => row.Id)];
 
     /// <summary>Courses that teach first aid: the instructor's builds on the handler's.</summary>
     public static MatrixTheoryData<string, Language> Pages =>
         new(ShippedCourses.Ids.Where(course => ShippedCourses.ModuleFiles(course, Language.English).Contains("modules/bite.md")), LanguageTags.All);
 
     [Fact]
+    public void The_table_holds_every_do_and_do_not_and_says_for_whom_it_is()
+    {
+        Assert.Equal(
+            [.. Enumerable.Range(1, 25).Select(number => $"F-AID-{number:00}"), .. Enumerable.Range(1, 15).Select(number => $"F-NOT-{number:00}"), "F-STA-13"],
+            Table.Select(row => row.Id));
+        Assert.Equal(["F-AID-12", "F-AID-17", "F-AID-18", "F-NOT-14", "F-STA-13"], Table.Where(row => row.For == "clinicians").Select(row => row.Id));
+        Assert.Equal(["F-AID-15", "F-AID-20", "F-AID-21", "F-AID-24", "F-AID-25"], Table.Where(row => row.For == "nobody").Select(row => row.Id));
+    }
+
+    [Theory, MemberData(nameof(Taught))]
+    public void The_fact_names_the_publishers_of_its_row_and_claims_no_better_standing(string id)
+    {
+        var row = Table.Single(row => row.Id == id);
+        var fact = Assert.Single(ShippedCourses.Reading.Facts, fact => fact.Id == id);
+
+        Assert.All(row.Publishers, publisher => Assert.Contains(publisher, row.Source, StringComparison.Ordinal));
+        Assert.All(row.Publishers, publisher => Assert.Contains(publisher, fact.Source, StringComparison.Ordinal));
+        Assert.True(fact.Standing >= row.Standing, $"{id} is {fact.Standing}, its source {row.Standing}.");
+    }
+
+    [Fact]
     public void Every_course_but_the_instructors_teaches_first_aid() =>
         Assert.Equal(["instructor"], ShippedCourses.Ids.Where(course => !ShippedCourses.ModuleFiles(course, Language.English).Contains("modules/bite.md")));
 
     [Theory, MemberData(nameof(Pages))]
-    public void Every_step_of_the_published_lists_is_taught(string course, Language language) =>
-        Assert.Empty(Missing(Statements(course, language), Do, language));
+    public void Every_row_for_workers_is_cited_where_its_statement_stands(string course, Language language)
+    {
+        var statements = Statements(course, language);
 
+        Assert.Equal(course == "handler" ? NotInTheDrill : [], ForWorkers.Where(row => !statements.Exists(text => row.IsSaidIn(text, language))).Select(row => row.Id));
+    }
+
+    /// <summary>What is only remembered is no step, and two figures for one thing help nobody.</summary>
     [Theory, MemberData(nameof(Pages))]
-    public void Everything_to_be_left_undone_is_named(string course, Language language) =>
-        Assert.Empty(Missing(Statements(course, language), DoNot, language));
+    public void No_row_that_is_not_for_workers_is_cited_on_a_bite_page(string course, Language language) => Assert.DoesNotContain(
+        Table.Where(row => row.For != "workers"), row => ShippedCourses.Text(course, language, "modules/bite.md").Contains($"<fact:{row.Id}>", StringComparison.Ordinal));
 
     /// <summary>A harmful act may be named only where the text says not to do it.</summary>
     [Theory, MemberData(nameof(Pages))]
@@ -76,20 +73,17 @@ public sealed partial class FirstAidTests
         Assert.DoesNotContain(harmful, act => steps.Contains(act, StringComparison.OrdinalIgnoreCase));
     }
 
-    [Theory, MemberData(nameof(Courses))]
-    public void Nothing_meant_for_clinicians_stands_on_a_worker_page(string course, Language language)
+    [Fact]
+    public void Nothing_meant_for_clinicians_is_named_in_any_file()
     {
-        var text = string.Concat(ShippedCourses.ModuleFiles(course, language).Select(file => ShippedCourses.Text(course, language, file)));
+        var files = CourseFiles.FromFolder(ShippedCourses.Folder);
 
-        Assert.DoesNotContain(NotForWorkers, fact => text.Contains($"fact:{fact}>", StringComparison.Ordinal));
+        Assert.Empty(
+            from path in files.Paths
+            from id in Table.Where(row => row.For == "clinicians").Select(row => row.Id).Append(KnotByHand)
+            where files.Find(path)!.Contains(id, StringComparison.Ordinal) // a path of its own list has a text
+            select $"{path}: {id}");
     }
-
-    private static IEnumerable<string> Missing(
-        List<string> statements, (string Fact, string English, string Spanish)[] rows, Language language) => rows
-        .Where(row => !statements.Any(statement =>
-            statement.Contains($"<fact:{row.Fact}>", StringComparison.Ordinal)
-            && statement.Contains(language == Language.English ? row.English : row.Spanish, StringComparison.OrdinalIgnoreCase)))
-        .Select(row => row.Fact);
 
     // A statement is a paragraph, list item or table row: what a reader takes in at once.
     private static List<string> Statements(string course, Language language) =>
@@ -104,4 +98,29 @@ public sealed partial class FirstAidTests
 
     [GeneratedRegex(@"\n\s*\n|\n(?=- )|\n(?=\d\. )|\n(?=\|)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex NewStatement();
+
+    [GeneratedRegex("(?<=^|,)(\"(?<cell>[^\"]*)\"|(?<cell>[^,\"]*))(?=,|$)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Cell();
+
+    /// <summary>A row of the table; Data/first-aid.README.md says what each column holds.</summary>
+    private sealed record Row(string Id, string For, string Source, string[] Publishers, FactStanding Standing, string English, string Spanish)
+    {
+        public static Row Read(string line)
+        {
+            var cells = Cell().Matches(line).Select(match => match.Groups["cell"].Value).ToList();
+            Assert.Equal(8, cells.Count);
+            return new(cells[0], cells[1], cells[3], cells[4].Split('|'), StandingOf(cells[5]), cells[6], cells[7]);
+        }
+
+        public bool IsSaidIn(string statement, Language language) =>
+            statement.Contains($"<fact:{Id}>", StringComparison.Ordinal)
+            && statement.Contains(language == Language.English ? English : Spanish, StringComparison.OrdinalIgnoreCase);
+
+        private static FactStanding StandingOf(string standing) => standing switch
+        {
+            "confirmed-P" or "confirmed-S" => FactStanding.Confirmed,
+            "from-memory" => FactStanding.FromMemory,
+            _ => throw new InvalidDataException(standing),
+        };
+    }
 }
