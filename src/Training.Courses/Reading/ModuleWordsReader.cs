@@ -82,7 +82,8 @@ internal static class ModuleWordsReader
     /// <summary>Everything that a page shows or points to and must show in the other language too.</summary>
     private static HashSet<string> TraceOf(ModulePage page, CourseText text) =>
     [
-        .. page.Sections.Select(section => $"#{section.Id}"),
+        // A page without its caution was told so already.
+        .. page.Sections.Where(section => section.Id != Caution).Select(section => $"#{section.Id}"),
         .. page.Notes.Select(note => note.Id),
         .. text.Figures.Select(path => path[(path.LastIndexOf('/') + 1)..]),
         .. page.Parts.OfType<PagePart.Block>().Select(block => $"<block:{PageBlocks.NameOf(block.Kind)}>"),

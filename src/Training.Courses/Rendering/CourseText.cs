@@ -47,7 +47,8 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
         {
             if (PartOf(block) is not { } part)
             {
-                run.Add(block);
+                // A block that nobody knows was told once; shown as text it would be told again, as one in the wrong place.
+                if (BlockNameOf(block) is null) run.Add(block);
                 continue;
             }
 
