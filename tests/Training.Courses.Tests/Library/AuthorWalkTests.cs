@@ -57,6 +57,7 @@ public sealed class AuthorWalkTests
 
         """;
 
+    private static readonly string[] Read = ["awareness/", "en/", "es/"];
     private static readonly Dictionary<string, string> Walked = Walk();
 
     [Fact]
@@ -105,7 +106,8 @@ public sealed class AuthorWalkTests
     [Theory, MemberData(nameof(Slips))]
     public void A_slip_is_one_finding_with_its_place(string file, string old, string typed, string code, string foundIn, string onLine, string? part)
     {
-        var texts = new Dictionary<string, string>(Walked, StringComparer.Ordinal);
+        // The slips are in one course and in what all share; reading the other courses each time is most of the time.
+        var texts = Walked.Where(text => !text.Key.Contains('/') || Read.Any(text.Key.StartsWith)).ToDictionary(StringComparer.Ordinal);
         var at = texts[file].LastIndexOf(old, StringComparison.Ordinal);
         Assert.True(at >= 0, old);
         texts[file] = texts[file][..at] + typed + texts[file][(at + old.Length)..];
