@@ -110,7 +110,7 @@ internal sealed record SharedSources(IReadOnlyDictionary<string, Fact> Facts, Gu
         {
             void Report(string code, string id) => problems.Add(new(code, new(path, file.LineOf(item)), id));
             var id = WordFile.TakeItemId(item) ?? "";
-            var text = item.FirstOrDefault() is ParagraphBlock paragraph ? PlainText.Of(paragraph) : "";
+            var text = item is [ParagraphBlock paragraph] ? PlainText.Of(paragraph) : "";
             if (!codes.Contains(id) && !subjects.Contains(id)) Report(CourseProblems.WordsUnexpected, id);
             else if (text.Length == 0) Report(CourseProblems.WordsMissing, id);
             else if (!words.TryAdd(id, text)) Report(CourseProblems.WordsTwice, id);

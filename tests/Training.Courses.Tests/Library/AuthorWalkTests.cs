@@ -111,11 +111,26 @@ public sealed class AuthorWalkTests
         var at = texts[file].LastIndexOf(old, StringComparison.Ordinal);
         Assert.True(at >= 0, old);
         texts[file] = texts[file][..at] + typed + texts[file][(at + old.Length)..];
+        MarkAsCompared(texts);
 
         var finding = Assert.Single(CourseReader.Read(new CourseFiles(texts)).Problems);
 
         Assert.Equal((code, foundIn, part), (finding.Code, finding.Place.File, finding.Place.Part));
         Assert.Equal(onLine.Length == 0 ? null : LineOf(texts[foundIn], onLine), finding.Place.Line);
+    }
+
+    [Fact]
+    public void A_new_part_that_nobody_compared_with_its_translation_is_one_finding()
+    {
+        var texts = new Dictionary<string, string>(Walked, StringComparer.Ordinal);
+        texts["awareness/es/translation.yaml"] = string.Join(
+            '\n', texts["awareness/es/translation.yaml"].Split('\n').Where(line => !line.StartsWith("question under-the-truck:", StringComparison.Ordinal)));
+
+        var finding = Assert.Single(CourseReader.Read(new CourseFiles(texts)).Problems);
+
+        Assert.Equal(
+            (CourseProblems.TranslationUnmarked, "awareness/es/translation.yaml", "question under-the-truck"),
+            (finding.Code, finding.Place.File, finding.Place.Part));
     }
 
     private static Dictionary<string, string> Walk()
@@ -143,8 +158,13 @@ public sealed class AuthorWalkTests
             texts[$"{tag}/regions.md"] += FormatPage.Sample("## regions.yaml", "markdown");
         }
 
+        MarkAsCompared(texts);
         return texts;
     }
+
+    /// <summary>The last thing that an author does, as the page says.</summary>
+    private static void MarkAsCompared(Dictionary<string, string> texts) =>
+        texts["awareness/es/translation.yaml"] = Translation.FileOf(new CourseFiles(texts), "awareness", Language.Spanish) ?? "";
 
     private static int LineOf(string text, string marker) => text[..text.LastIndexOf(marker, StringComparison.Ordinal)].Count(c => c == '\n') + 1;
 }

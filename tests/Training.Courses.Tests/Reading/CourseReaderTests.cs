@@ -204,6 +204,15 @@ public sealed class CourseReaderTests
         Assert.Equal(Whole.Courses[0].Questions[0].Version, reading.Courses[0].Questions[0].Version);
     }
 
+    [Fact]
+    public void A_person_who_has_read_what_a_machine_wrote_makes_no_new_question_of_it()
+    {
+        var (reading, _) = CourseFixture.ReadWith(("alpha/questions.yaml", "  right: [aa, cc]", "  right: [aa, cc]\n  machine: [es]"));
+
+        Assert.Equal([Language.Spanish], reading.Courses[0].Questions[1].MachineMade);
+        Assert.Equal(Whole.Courses[0].Questions[1].Version, reading.Courses[0].Questions[1].Version);
+    }
+
     [Theory, InlineData("species: []"), InlineData("machine: []"), InlineData("species:")]
     public void A_question_for_no_snake_in_particular_may_say_so_and_stays_the_same_question(string written)
     {

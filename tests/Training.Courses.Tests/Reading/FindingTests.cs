@@ -132,6 +132,8 @@ public sealed class FindingTests
         { "alpha/en/course.md", "Knows to stop.", "- Knows to stop.", CourseProblems.WordsLayout, "alpha/en/course.md", "{#shown}", "section shown" },
         { "alpha/en/course.md", "# The course\n", "", CourseProblems.TitleMissing, "alpha/en/course.md", "", null },
         { "en/guidance.md", "- `neutral` neutral & comfortable\n", "", CourseProblems.GuidanceWordsMissing, "en/guidance.md", NoLine, null },
+        { "es/guidance.md", "- `stand-off` distancia\n", "", CourseProblems.GuidanceWordsMissing, "es/guidance.md", NoLine, null },
+        { "en/guidance.md", "- `below-heart` below the heart\n", "- `below-heart` below the heart\n\n  And more.\n", CourseProblems.WordsMissing, "en/guidance.md", "- `below-heart`", null },
         { "en/guidance.md", "- `neutral`", "- `sideways` sideways\n- `neutral`", CourseProblems.WordsUnexpected, "en/guidance.md", "sideways", null },
 
         // Modules.

@@ -24,6 +24,7 @@ public sealed partial class FormatPageTests
         };
         foreach (var (tag, number) in new[] { ("en", 1), ("es", 2) })
         {
+            texts[$"{tag}/guidance.md"] = string.Concat(FormatPage.Sample("`en/guidance.md` puts", "markdown").Split('\n').Where(line => line.StartsWith("- `stand-off`", StringComparison.Ordinal)));
             // The page shows the headings alone.
             texts[$"awareness/{tag}/course.md"] = EmptyHeading().Replace(FormatPage.Sample("## en/course.md", "markdown"), "$0\nWords.\n");
             texts[$"awareness/{tag}/modules/meeting.md"] = FormatPage.Sample("## Modules", "markdown");
