@@ -44,7 +44,8 @@ internal static class TestCourse
         questions,
         quiz,
         [],
-        new Dictionary<Language, CourseWords>());
+        new Dictionary<Language, CourseWords>(),
+        []);
 
     /// <summary>A course whose quiz draws all of these questions; they share one topic.</summary>
     public static Course DrawingAll(int passPercent, params Question[] questions) => Of(

@@ -111,6 +111,27 @@ public abstract partial class RecordsTests
     }
 
     [Fact]
+    public async Task The_newest_list_of_a_sites_snakes_serves_also_where_it_is_empty_and_the_same_form_is_one_list()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        await using var records = Database.Open();
+        SiteSpecies List(int minute, params string[] species) => new()
+        {
+            Id = Guid.CreateVersion7(), SiteId = cast.Site, LeadId = cast.Lead, SpeciesIds = species, KeptAt = Cast.Now.AddMinutes(minute),
+        };
+
+        Assert.Null(await records.FindSiteSpeciesAsync(cast.Site, Cancellation));
+        var first = List(1, "sidewinder", "texas-coral-snake");
+        await records.KeepAsync(first, Cancellation);
+        await records.KeepAsync(first, Cancellation);
+        Assert.Equal(["sidewinder", "texas-coral-snake"], (await records.FindSiteSpeciesAsync(cast.Site, Cancellation))?.SpeciesIds);
+        await records.KeepAsync(List(2), Cancellation);
+
+        Assert.Equal([], (await records.FindSiteSpeciesAsync(cast.Site, Cancellation))?.SpeciesIds);
+        Assert.Equal(2, await records.SiteSpecies.CountAsync(row => row.SiteId == cast.Site, Cancellation));
+    }
+
+    [Fact]
     public async Task A_role_ends_once_on_its_last_day_and_one_that_begins_later_on_its_first()
     {
         var cast = await Cast.CreateAsync(Database);
@@ -138,5 +159,5 @@ public abstract partial class RecordsTests
         [.. questions.Select(question => new Question(
             question, "meeting", "step-back", Difficulty.Easy, false, new("meeting", "stop"), "F-TEST-01", [], ["a"], new QuestionKey.One("a"),
             new Dictionary<Language, QuestionWords>(), "1"))],
-        new Quiz("quiz", 80, null, []), [], new Dictionary<Language, CourseWords>());
+        new Quiz("quiz", 80, null, []), [], new Dictionary<Language, CourseWords>(), []);
 }

@@ -57,6 +57,20 @@ public abstract partial class RecordsTests
     }
 
     [Fact]
+    public async Task Who_reads_it_out_is_kept_from_the_start_and_told_with_what_was_sent()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        var id = Guid.CreateVersion7();
+        var reading = new ReadOut(ReadingAid.Person, "intérprete");
+        await using (var records = Database.Open()) await records.StartSittingAsync(id, cast.Worker, DrawOf(cast), Cast.Today, Cast.Zone, reading, Cast.Now, Cancellation);
+        await StartAsync(cast, id);
+        await SubmitAsync(cast, id);
+
+        await using var after = Database.Open();
+        Assert.Equal(reading, (await after.FindSittingAsync(id, Cancellation))?.Reading);
+    }
+
+    [Fact]
     public async Task Twelve_starts_at_once_are_one_sitting()
     {
         var cast = await Cast.CreateAsync(Database);
@@ -303,7 +317,7 @@ public abstract partial class RecordsTests
             QuestionOf("reach", [], new QuestionKey.Number(130, 2.5m, "cm")),
             QuestionOf("first-steps", ["call", "keep-still", "take-rings-off"], new QuestionKey.Order(["call", "keep-still", "take-rings-off"])),
         ],
-        new Quiz("handler-quiz", 80, timeLimitMinutes, [new("meeting", 3, 0, 0)]), [], new Dictionary<Language, CourseWords>());
+        new Quiz("handler-quiz", 80, timeLimitMinutes, [new("meeting", 3, 0, 0)]), [], new Dictionary<Language, CourseWords>(), []);
 
     private static Question QuestionOf(string id, IReadOnlyList<string> optionIds, QuestionKey key) => new(
         id, "meeting", "meet", Difficulty.Easy, false, new Passage("meeting", "stop"), "F-AID-02", [], optionIds, key,

@@ -30,6 +30,21 @@ public sealed class AskedPoolTests
         Assert.Equal(["bite-7"], Course.Asking(new HashSet<string> { "bite-7", "gone" }).Questions.Select(question => question.Id));
 
     [Fact]
+    public void A_question_about_a_snake_is_asked_only_where_it_lives()
+    {
+        var coral = Course.Questions[0] with { Snakes = ["coral"] };
+        var course = Course with { Questions = [coral, .. Course.Questions.Skip(1)] };
+        SpeciesSheet Sheet(string id, SpeciesGroup group) => new(
+            id, group, [], new Fact("F-SP-01", "x", "y", FactStanding.FromMemory), null, [], [], [], new Dictionary<Language, SpeciesWords>());
+
+        Assert.DoesNotContain(coral, course.AskedAt(SnakesOfPlace.Of([Sheet("sidewinder", SpeciesGroup.PitViper)])).Questions);
+        Assert.Contains(coral, course.AskedAt(SnakesOfPlace.Of([Sheet("sidewinder", SpeciesGroup.PitViper), Sheet("texas-coral", SpeciesGroup.Coral)])).Questions);
+        // Silence is no promise that a snake is absent, and a look-alike alone names no venomous snake.
+        Assert.Equal(course.Questions, course.AskedAt(SnakesOfPlace.Unknown).Questions);
+        Assert.Equal(course.Questions, course.AskedAt(SnakesOfPlace.Of([Sheet("gopher", SpeciesGroup.LookAlike)])).Questions);
+    }
+
+    [Fact]
     public void Asking_all_questions_changes_no_draw() => Gen.ULong.Sample(seed => Assert.Equal(
         QuizDraw.From(Course, seed).Questions.Select(drawn => drawn.QuestionId),
         QuizDraw.From(Course.Asking(Ids(Course.Questions)), seed).Questions.Select(drawn => drawn.QuestionId)));
