@@ -36,7 +36,11 @@ public sealed record CourseWords(IReadOnlyDictionary<string, string> Topics, IRe
 /// <param name="Minutes">About how long it takes to read.</param>
 /// <param name="Objectives">Ids of the objectives that it teaches.</param>
 /// <param name="Pages">One entry for each language.</param>
-public sealed record Module(string Id, string Topic, int Minutes, IReadOnlyList<string> Objectives, IReadOnlyDictionary<Language, ModulePage> Pages);
+public sealed record Module(string Id, string Topic, int Minutes, IReadOnlyList<string> Objectives, IReadOnlyDictionary<Language, ModulePage> Pages)
+{
+    /// <summary>Whether it is about the reader's own site: then it is read again at the next one.</summary>
+    public bool IsOfSite => Pages.Values.Any(page => page.Parts.Any(part => part is PagePart.Block { Kind: PageBlock.SiteSpecies or PageBlock.SitePlan }));
+}
 
 /// <summary>A module in one language.</summary>
 /// <param name="Title">Plain text.</param>

@@ -80,6 +80,9 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Which parts of which course text people said that they have read.</summary>
     public DbSet<ModuleReading> ModuleReadings => Set<ModuleReading>();
 
+    /// <summary>Which parts about a site people said there that they have read.</summary>
+    public DbSet<SiteReading> SiteReadings => Set<SiteReading>();
+
     /// <summary>Sittings from their start on.</summary>
     public DbSet<StartedSitting> StartedSittings => Set<StartedSitting>();
 

@@ -1675,6 +1675,45 @@ namespace Training.Records.SqlServer.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.SiteReading", b =>
+                {
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("CourseHash")
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<string>("ModuleId")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<DateTime>("ReadAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.HasKey("PersonId", "SiteId", "CourseHash", "ModuleId");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("SiteId");
+
+                    b.ToTable("SiteReadings", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.SiteSpecies", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1992,10 +2031,8 @@ namespace Training.Records.SqlServer.Migrations
 
                     b.Property<string>("Aid")
                         .IsRequired()
-                        .ValueGeneratedOnAdd()
                         .HasMaxLength(30)
-                        .HasColumnType("nvarchar(30)")
-                        .HasDefaultValue("None");
+                        .HasColumnType("nvarchar(30)");
 
                     b.Property<string>("CourseHash")
                         .IsRequired()
@@ -2847,6 +2884,27 @@ namespace Training.Records.SqlServer.Migrations
 
             modelBuilder.Entity("Training.Records.SiteAssignment", b =>
                 {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.SiteReading", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")

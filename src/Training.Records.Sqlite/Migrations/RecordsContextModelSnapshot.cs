@@ -1670,6 +1670,45 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.SiteReading", b =>
+                {
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseHash")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ModuleId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ReadAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PersonId", "SiteId", "CourseHash", "ModuleId");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("SiteId");
+
+                    b.ToTable("SiteReadings", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.SiteSpecies", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1987,10 +2026,8 @@ namespace Training.Records.Sqlite.Migrations
 
                     b.Property<string>("Aid")
                         .IsRequired()
-                        .ValueGeneratedOnAdd()
                         .HasMaxLength(30)
-                        .HasColumnType("TEXT")
-                        .HasDefaultValue("None");
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("CourseHash")
                         .IsRequired()
@@ -2842,6 +2879,27 @@ namespace Training.Records.Sqlite.Migrations
 
             modelBuilder.Entity("Training.Records.SiteAssignment", b =>
                 {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.SiteReading", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")

@@ -20,22 +20,29 @@ public static class ReadingKeeping
         if (!isThere) await records.TryInsertAsync(cancellation, reading);
     }
 
-    /// <summary>The parts that the person has read of any text of the course: a mended question sends nobody back to the first page.</summary>
-    public static async Task<IReadOnlyList<ReadModule>> ReadModulesAsync(
-        this RecordsContext records, Guid personId, string courseId, CancellationToken cancellation) =>
-        await records.ModuleReadings.Where(reading => reading.PersonId == personId && reading.CourseId == courseId)
-            .GroupBy(reading => reading.ModuleId)
-            .OrderBy(readings => readings.Key)
-            .Select(readings => new ReadModule(readings.Key, readings.Max(reading => reading.ReadAt)))
+    /// <summary>The parts that the person has read, by course, of any text of it: a mended question sends nobody back to the first page.</summary>
+    public static async Task<ILookup<string, ReadModule>> ReadModulesAsync(
+        this RecordsContext records, Guid personId, CancellationToken cancellation)
+    {
+        var rows = await records.ModuleReadings.Where(reading => reading.PersonId == personId)
+            .GroupBy(reading => new { reading.CourseId, reading.ModuleId })
+            .OrderBy(readings => readings.Key.CourseId).ThenBy(readings => readings.Key.ModuleId)
+            .Select(readings => new { readings.Key, LastReadAt = readings.Max(reading => reading.ReadAt) })
             .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+        return rows.ToLookup(row => row.Key.CourseId, row => new ReadModule(row.Key.ModuleId, row.LastReadAt), StringComparer.Ordinal);
+    }
 
-    /// <summary>How many parts the person has read, by course.</summary>
-    public static async Task<IReadOnlyDictionary<string, int>> ReadModuleCountsAsync(
-        this RecordsContext records, Guid personId, CancellationToken cancellation) =>
-        await records.ModuleReadings.Where(reading => reading.PersonId == personId)
+    /// <summary>Keeps that a part about a site was read there; again changes nothing.</summary>
+    public static async Task KeepAsync(this RecordsContext records, SiteReading reading, CancellationToken cancellation) =>
+        await records.TryInsertAsync(cancellation, reading);
+
+    /// <summary>The parts about a site that the person has read there, of any text of their course.</summary>
+    public static async Task<IReadOnlySet<(string CourseId, string ModuleId)>> ReadAtSiteAsync(
+        this RecordsContext records, Guid personId, Guid siteId, CancellationToken cancellation)
+    {
+        var rows = await records.SiteReadings.Where(reading => reading.PersonId == personId && reading.SiteId == siteId)
             .Select(reading => new { reading.CourseId, reading.ModuleId }).Distinct()
-            .GroupBy(reading => reading.CourseId)
-            .OrderBy(modules => modules.Key)
-            .Select(modules => new { modules.Key, Count = modules.Count() })
-            .Take(Bounds.RowsOfOnePerson).ToDictionaryAsync(course => course.Key, course => course.Count, cancellation);
+            .OrderBy(part => part.CourseId).ThenBy(part => part.ModuleId).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+        return rows.Select(part => (part.CourseId, part.ModuleId)).ToHashSet();
+    }
 }

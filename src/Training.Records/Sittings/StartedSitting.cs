@@ -77,7 +77,6 @@ internal sealed class StartedSittingConfiguration : IEntityTypeConfiguration<Sta
         builder.Property(sitting => sitting.CourseHash).HasMaxLength(Bounds.Hash);
         builder.Property(sitting => sitting.QuizId).HasMaxLength(Bounds.Id);
         builder.Property(sitting => sitting.Zone).HasMaxLength(Bounds.Zone);
-        builder.Property(sitting => sitting.Aid).HasDefaultValue(ReadingAid.None);
         builder.Property(sitting => sitting.ReadBy).HasMaxLength(Bounds.Name);
         builder.Property(sitting => sitting.Draw).HasConversion<DrawConverter>();
         // This index is the rule: nobody has two open sittings of one quiz.

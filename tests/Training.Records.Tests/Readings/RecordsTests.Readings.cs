@@ -13,7 +13,7 @@ public abstract partial class RecordsTests
         await records.KeepAsync(Reading(cast, "kit", Cast.Now), Cancellation);
         await records.KeepAsync(Reading(cast, "kit", Cast.Now.AddDays(1)), Cancellation);
 
-        Assert.Equal([new("kit", Cast.Now)], await records.ReadModulesAsync(cast.Worker, cast.CourseId, Cancellation));
+        Assert.Equal([new("kit", Cast.Now)], (await records.ReadModulesAsync(cast.Worker, Cancellation))[cast.CourseId]);
     }
 
     [Fact]
@@ -28,9 +28,8 @@ public abstract partial class RecordsTests
         await records.KeepAsync(Reading(cast, "kit", Cast.Now.AddDays(1), newer), Cancellation);
         await records.KeepAsync(Reading(cast, "bite", Cast.Now), Cancellation);
 
-        var read = await records.ReadModulesAsync(cast.Worker, cast.CourseId, Cancellation);
+        var read = (await records.ReadModulesAsync(cast.Worker, Cancellation))[cast.CourseId];
         Assert.Equal([new("bite", Cast.Now), new("kit", Cast.Now.AddDays(1))], read.OrderBy(part => part.ModuleId, StringComparer.Ordinal));
-        Assert.Equal(2, (await records.ReadModuleCountsAsync(cast.Worker, Cancellation))[cast.CourseId]);
     }
 
     [Fact]
@@ -41,8 +40,27 @@ public abstract partial class RecordsTests
 
         await records.KeepAsync(Reading(cast, "kit", Cast.Now), Cancellation);
 
-        Assert.Empty(await records.ReadModulesAsync(cast.Instructor, cast.CourseId, Cancellation));
-        Assert.Empty(await records.ReadModuleCountsAsync(cast.Instructor, Cancellation));
+        Assert.Empty(await records.ReadModulesAsync(cast.Instructor, Cancellation));
+    }
+
+    [Fact]
+    public async Task A_part_about_a_site_is_read_there_alone()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        var other = await Cast.CreateAsync(Database);
+        await using var records = Database.Open();
+        var reading = new SiteReading
+        {
+            PersonId = cast.Worker, SiteId = cast.Site, CourseHash = cast.CourseHash, ModuleId = "site-plan", CourseId = cast.CourseId,
+            Language = Language.Spanish, ReadAt = Cast.Now,
+        };
+
+        await records.KeepAsync(reading, Cancellation);
+        await records.KeepAsync(reading, Cancellation);
+
+        Assert.Equal([(cast.CourseId, "site-plan")], await records.ReadAtSiteAsync(cast.Worker, cast.Site, Cancellation));
+        Assert.Empty(await records.ReadAtSiteAsync(cast.Worker, other.Site, Cancellation));
+        Assert.Empty(await records.ReadAtSiteAsync(cast.Instructor, cast.Site, Cancellation));
     }
 
     [Fact]
@@ -57,7 +75,7 @@ public abstract partial class RecordsTests
         })));
 
         await using var read = Database.Open();
-        Assert.Single(await read.ReadModulesAsync(cast.Worker, cast.CourseId, Cancellation));
+        Assert.Single((await read.ReadModulesAsync(cast.Worker, Cancellation))[cast.CourseId]);
     }
 
     private static ModuleReading Reading(Cast cast, string moduleId, DateTimeOffset at, string? hash = null) => new()

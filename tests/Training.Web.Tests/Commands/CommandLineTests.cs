@@ -66,7 +66,7 @@ public sealed class CommandLineTests
         var output = new StringWriter();
 
         Assert.Equal(0, CheckCommand.Run([$"--Training:CoursesFolder={Repository.Path("courses")}"], output));
-        Assert.Matches(@"^4 courses, \d+ modules, \d+ questions, 1 checklists: nothing to mend\.\s*$", output.ToString());
+        Assert.Matches(@"^4 courses, \d+ modules, \d+ questions, 3 checklists: nothing to mend\.\s*$", output.ToString());
     }
 
     [Fact]

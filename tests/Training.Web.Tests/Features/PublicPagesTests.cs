@@ -102,7 +102,7 @@ public sealed partial class PublicPagesTests(SharedSite shared)
     [GeneratedRegex("<h1[ >]", RegexOptions.None, 1000)]
     private static partial Regex FirstLine();
 
-    [GeneratedRegex("""<script|<style|<iframe|\sstyle=|\son\w+=|javascript:|(src|href)="(https?:)?//""", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("""<script(?! type="module" src="/\w+\.js\?v=[\w-]+"></script>)|<style|<iframe|\sstyle=|\son\w+=|javascript:|(src|href)="(https?:)?//""", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Inline();
 
     [GeneratedRegex("<a\\b[^>]*\\bhref=\"(?<to>[/#][^\"]*)\"", RegexOptions.ExplicitCapture, 1000)]

@@ -23,14 +23,15 @@ public sealed class EveryPageTests(ServedDemo demo)
     }
 
     [Fact]
-    public async Task Every_form_that_changes_something_carries_its_token_and_no_page_carries_script_or_style()
+    public async Task Every_form_that_changes_something_carries_its_token_and_no_page_carries_script_or_style_of_its_own()
     {
         Assert.All(await demo.PagesAsync(), page =>
         {
             var (_, path, html) = page;
             var forms = html.Split("<form ")[1..].Where(form => form[..form.IndexOf('>', StringComparison.Ordinal)].Contains("method=\"post\"", StringComparison.Ordinal));
             Assert.All(forms, form => Assert.True(form.Split("</form>")[0].Contains("__RequestVerificationToken", StringComparison.Ordinal), path));
-            Assert.DoesNotMatch(@"<script|<style|\sstyle=|\son\w+=", html);
+            // A script is a file of ours, named by its path and loaded as a module; the policy forbids every other.
+            Assert.DoesNotMatch(@"<script(?! type=""module"" src=""/\w+\.js\?v=[\w-]+""></script>)|<style|\sstyle=|\son\w+=", html);
             Assert.Single(html.Split("<h1")[1..]);
         });
     }

@@ -10,6 +10,7 @@ namespace Training.Web.Features.Courses;
 /// <param name="Number">Which part it is, from 1.</param>
 /// <param name="Count">Of how many.</param>
 /// <param name="Minutes">About how long it takes to read.</param>
+/// <param name="Objectives">What the reader can do after it, in the order of the course.</param>
 /// <param name="Page">Its words, rendered.</param>
 /// <param name="Place">Where the reader works.</param>
 /// <param name="Previous">The part before, or null.</param>
@@ -22,6 +23,7 @@ public sealed record ModuleView(
     int Number,
     int Count,
     int Minutes,
+    IReadOnlyList<string> Objectives,
     ModulePage Page,
     ReadersPlace Place,
     ModuleLink? Previous,
@@ -44,6 +46,7 @@ public sealed record ModuleView(
             index + 1,
             modules.Count,
             modules[index].Minutes,
+            [.. course.Objectives.Where(modules[index].Objectives.Contains).Select(objective => course.Words[language].Objectives[objective])],
             modules[index].Pages[language],
             place,
             index == 0 ? null : ModuleLink.To(modules[index - 1], language),

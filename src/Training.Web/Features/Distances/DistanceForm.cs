@@ -6,7 +6,10 @@ namespace Training.Web.Features.Distances;
 /// <summary>What somebody asks the calculator; everything as typed.</summary>
 public sealed class DistanceForm
 {
-    /// <summary>Length of the snake, a high estimate, in <see cref="Unit"/>.</summary>
+    /// <summary>Id of a species sheet whose greatest length is taken where no length was typed; may be empty.</summary>
+    public string? Species { get; set; }
+
+    /// <summary>Length of the snake, a high estimate, in <see cref="Unit"/>; may be empty where a species is named.</summary>
     public string? Snake { get; set; }
 
     /// <summary>Working length of the tool in <see cref="Unit"/>; may be empty.</summary>

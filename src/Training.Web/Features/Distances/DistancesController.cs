@@ -21,14 +21,23 @@ public sealed class DistancesController(CourseShelf shelf, OurProvider provider,
     {
         ModelState.Clear();
         var guidance = DistanceGuidance.Find(GuidanceNow.Of(shelf, provider, clock, HttpContext.PageLanguageOf()));
-        var isAsked = Request.Query.ContainsKey(nameof(form.Snake));
+        var isAsked = Request.Query.ContainsKey(nameof(form.Snake)) || Request.Query.ContainsKey(nameof(form.Species));
         if (!isAsked || guidance is null) return View(new DistancePage(form, guidance, null));
 
-        var snake = ReadCm(form, form.Snake, nameof(form.Snake), Text["SnakeMissing"]);
+        var snake = ReadSnake(form);
         var tool = string.IsNullOrWhiteSpace(form.Tool) ? null : ReadCm(form, form.Tool, nameof(form.Tool), Text["ToolMissing"]);
         return ModelState.IsValid && snake is { } length
             ? View(new DistancePage(form, guidance, DistanceAnswer.Of(length, tool, form.IsBraced, guidance)))
             : this.Mend("Show", new DistancePage(form, guidance, null));
+    }
+
+    /// <summary>What was typed binds; a species stands in where nothing was.</summary>
+    private decimal? ReadSnake(DistanceForm form)
+    {
+        if (!string.IsNullOrWhiteSpace(form.Snake) || string.IsNullOrEmpty(form.Species)) return ReadCm(form, form.Snake, nameof(form.Snake), Text["SnakeMissing"]);
+        if (shelf.Species.Find(form.Species)?.Longest is { } longest) return longest.LongestCm;
+        ModelState.AddModelError(nameof(form.Species), Text["SpeciesWithoutLength"]);
+        return null;
     }
 
     private decimal? ReadCm(DistanceForm form, string? typed, string field, LocalizedString missing)

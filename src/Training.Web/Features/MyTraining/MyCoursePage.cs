@@ -42,7 +42,8 @@ public sealed record MyCoursePage(
             [.. course.Modules.Select((module, index) => new PartLine(
                 index + 1,
                 ModuleLink.To(module, language),
-                readAt.TryGetValue(module.Id, out var at) ? DecisionDay.On(at, there) : null))],
+                readAt.TryGetValue(module.Id, out var at) ? DecisionDay.On(at, there) : null,
+                module.IsOfSite))],
             [.. sent.Where(sitting => sitting.QuizId == course.Quiz.Id)],
             line.Step.Requirements.Any(state => state is { IsMet: false, Requirement: Requirement.PassedQuiz quiz } && quiz.QuizId == course.Quiz.Id),
             [.. file.Evidence.OfType<Evidence.OfPractical>()
@@ -57,8 +58,9 @@ public sealed record MyCoursePage(
 /// <summary>One part to read.</summary>
 /// <param name="Number">From 1.</param>
 /// <param name="Link">Id, title and minutes.</param>
-/// <param name="ReadOn">The day in the visitor's zone; null where it was not read.</param>
-public sealed record PartLine(int Number, ModuleLink Link, DateOnly? ReadOn);
+/// <param name="ReadOn">The day in the visitor's zone; null where it was not read, or not at the visitor's site.</param>
+/// <param name="IsOfSite">Whether it is about the visitor's site.</param>
+public sealed record PartLine(int Number, ModuleLink Link, DateOnly? ReadOn, bool IsOfSite);
 
 /// <summary>One scoresheet about the visitor.</summary>
 /// <param name="Title">Of the checklist.</param>

@@ -22,16 +22,16 @@ public sealed class MyTrainingController(RecordsContext records, CourseShelf she
         var visitor = HttpContext.Visitor();
         var all = shelf.Courses;
         var used = shelf.Used.Select(course => course.Id).ToHashSet(StringComparer.Ordinal);
-        var read = await records.ReadModuleCountsAsync(visitor.PersonId, cancellation);
+        var site = await records.FindSiteAsync(visitor.PersonId, visitor.Today, cancellation);
+        var read = await records.ReadPartsAsync(all, visitor.PersonId, site?.Id, cancellation);
         var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
         // One file serves every scheme: only the rules differ.
         var file = all.Count == 0 ? null : await records.FindCaseFileAsync(visitor.PersonId, all[0].Scheme, cancellation);
         // What somebody holds is told also where the provider no longer uses its course.
         var told = all.Where(course => used.Contains(course.Id) || file?.Held.Any(held => held.SchemeId == course.Scheme.Id) == true);
         var lines = file is null ? [] : told.Select(course => SchemeLine.Of(
-            course, all, file with { Scheme = course.Scheme }, visitor.Today, Language, read.GetValueOrDefault(course.Id), open));
+            course, all, file with { Scheme = course.Scheme }, visitor.Today, Language, read[course.Id].Count, open));
         var titles = all.ToDictionary(course => course.Scheme.Id, course => course.Scheme.Words[Language].Title, StringComparer.Ordinal);
-        var site = await records.FindSiteAsync(visitor.PersonId, visitor.Today, cancellation);
         var numbers = site is null ? null : await records.FindEmergencyNumbersAsync(site.Id, cancellation);
         return View(MyPage.Of(
             lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation),
@@ -46,8 +46,8 @@ public sealed class MyTrainingController(RecordsContext records, CourseShelf she
         if (await records.FindOfferedAsync(shelf, visitor.PersonId, courseId, cancellation) is not { } course) return NotFound();
         var file = await records.FindCaseFileAsync(visitor.PersonId, course.Scheme, cancellation)
             ?? throw new InvalidOperationException($"Account {visitor.AccountId} belongs to nobody.");
-        var read = (await records.ReadModulesAsync(visitor.PersonId, course.Id, cancellation))
-            .Where(part => course.Modules.Any(module => module.Id == part.ModuleId)).ToList();
+        var site = await records.FindSiteAsync(visitor.PersonId, visitor.Today, cancellation);
+        var read = (await records.ReadPartsAsync([course], visitor.PersonId, site?.Id, cancellation))[course.Id];
         var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
         var line = SchemeLine.Of(course, shelf.Courses, file, visitor.Today, Language, read.Count, open);
         var sent = await records.SentSittingsOfAsync(visitor.PersonId, cancellation);
@@ -64,12 +64,21 @@ public sealed class MyTrainingController(RecordsContext records, CourseShelf she
         if (text is null) return BadRequest();
         // The text that was on the page, which may be older than the one that serves now.
         if (await records.FindCourseIdAsync(text, cancellation) != courseId) return NotFound();
+        var (visitor, now) = (HttpContext.Visitor(), clock.GetUtcNow());
         var reading = new ModuleReading
         {
-            PersonId = HttpContext.Visitor().PersonId, CourseHash = text, ModuleId = moduleId, CourseId = courseId,
-            Language = Language, ReadAt = clock.GetUtcNow(),
+            PersonId = visitor.PersonId, CourseHash = text, ModuleId = moduleId, CourseId = courseId, Language = Language, ReadAt = now,
         };
         await records.KeepAsync(reading, cancellation);
+        if (modules[index].IsOfSite && await records.FindSiteAsync(visitor.PersonId, visitor.Today, cancellation) is { } site)
+        {
+            var there = new SiteReading
+            {
+                PersonId = visitor.PersonId, SiteId = site.Id, CourseHash = text, ModuleId = moduleId, CourseId = courseId, Language = Language, ReadAt = now,
+            };
+            await records.KeepAsync(there, cancellation);
+        }
+
         var tag = Language.Tag();
         return this.SeeOther(index + 1 < modules.Count ? $"/{tag}/courses/{courseId}/{modules[index + 1].Id}" : $"/{tag}/my/courses/{courseId}");
     }

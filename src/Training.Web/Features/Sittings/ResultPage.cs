@@ -18,6 +18,7 @@ namespace Training.Web.Features.Sittings;
 /// <param name="Topics">In blueprint order.</param>
 /// <param name="Critical">Critical questions that were not right, each with its passage quoted.</param>
 /// <param name="Reread">Every other passage to reread, once each.</param>
+/// <param name="Guidance">The guidance in force for the text that was asked about: what it is about, its value, its source and since when.</param>
 /// <param name="Reading">Who read it out, as said at its start.</param>
 /// <param name="Serial">The certificate that rests on it, as printed; null where there is none.</param>
 public sealed record ResultPage(
@@ -33,6 +34,7 @@ public sealed record ResultPage(
     IReadOnlyList<TopicLine> Topics,
     IReadOnlyList<PassageLine> Critical,
     IReadOnlyList<PassageLine> Reread,
+    IReadOnlyList<(string Subject, string Value, GuidanceEntry Entry)> Guidance,
     ReadOut Reading,
     string? Serial)
 {
@@ -40,8 +42,9 @@ public sealed record ResultPage(
     /// <param name="course">The snapshot that it was graded with.</param>
     /// <param name="stored">The sitting; it has a result.</param>
     /// <param name="language">In which language.</param>
+    /// <param name="words">Puts guidance in words.</param>
     /// <param name="serial">Of the certificate that rests on it, or null.</param>
-    public static ResultPage Of(Course course, StoredSitting stored, Language language, string? serial)
+    public static ResultPage Of(Course course, StoredSitting stored, Language language, GuidanceSet words, string? serial)
     {
         var (sitting, result) = (stored.Sitting, stored.Results[^1].Result);
         var feedback = SittingFeedback.For(course, result);
@@ -61,6 +64,7 @@ public sealed record ResultPage(
             critical,
             [.. feedback.Select(one => PassageLine.Of(course, one, language)).DistinctBy(line => line.Address)
                 .Where(line => critical.All(other => other.Address != line.Address))],
+            [.. course.Guidance.Select(entry => (words.SubjectText(entry.Subject, language), words.Text(entry.Value, language) ?? entry.Id, entry))],
             stored.Reading,
             serial);
     }

@@ -156,7 +156,7 @@ public sealed class SittingsController(
             ?? throw new InvalidOperationException($"Snapshot {graded.Result.CourseHash} graded and was never kept.");
         var course = await CourseAsync(courseId, graded.Result.CourseHash, cancellation);
         var serial = await records.FindSerialRestingOnAsync(graded.Id, cancellation);
-        return View("Result", ResultPage.Of(course, stored, Language, serial));
+        return View("Result", ResultPage.Of(course, stored, Language, shelf.Guidance, serial));
     }
 
     private string Next(Guid sittingId, int number, string? go, int count)

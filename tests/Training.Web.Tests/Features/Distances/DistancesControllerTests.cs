@@ -33,6 +33,29 @@ public sealed class DistancesControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task A_kind_of_snake_stands_in_with_its_greatest_length_and_a_typed_length_binds_over_it()
+    {
+        var sheet = shared.Site.Shelf.Species.Find("western-diamondback")!;
+        var longest = sheet.Longest!.LongestCm; // not null: the sheet has one
+        var byLength = (await AskAsync($"?Snake={longest.ToString(System.Globalization.CultureInfo.InvariantCulture)}")).Text;
+        var says = byLength[(byLength.IndexOf("<h1", StringComparison.Ordinal))..byLength.IndexOf("</h1>", StringComparison.Ordinal)];
+
+        var byKind = (await AskAsync("?Snake=&Species=western-diamondback")).Text;
+        Assert.Contains(says, byKind, StringComparison.Ordinal);
+        Assert.Contains("the greatest length that a source gives for this kind", byKind, StringComparison.Ordinal);
+        Assert.Contains("97 cm (39 inches)", (await AskAsync("?Snake=100&Species=western-diamondback")).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_kind_that_there_is_not_asks_for_a_length()
+    {
+        var (status, html) = await AskAsync("?Snake=&Species=dragon");
+
+        Assert.Equal(422, status);
+        Assert.Contains("Write a high estimate of its length instead.", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_tool_a_hair_too_short_is_too_short()
     {
         Assert.Contains("stand off and call", (await AskAsync("?Snake=150&Tool=129.99")).Text, StringComparison.Ordinal);

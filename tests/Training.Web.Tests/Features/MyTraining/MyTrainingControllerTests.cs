@@ -45,7 +45,7 @@ public sealed class MyTrainingControllerTests(SharedSite shared)
 
         Assert.Contains("tell your lead before you next work near snakes", html, StringComparison.Ordinal);
         Assert.Contains("practical on a model", html, StringComparison.Ordinal);
-        Assert.Contains("0 of 5 parts read", html, StringComparison.Ordinal);
+        Assert.Contains("0 of 7 parts read", html, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public sealed class MyTrainingControllerTests(SharedSite shared)
             var next = index + 1 < modules.Count ? $"/en/courses/awareness/{modules[index + 1].Id}" : "/en/my/courses/awareness";
             Assert.Equal((303, next), (read.Status, read.Location));
             var says = FirstLine((await browser.GetAsync("/en/my/courses/awareness")).Html);
-            Assert.Equal(index + 1 < modules.Count ? $"You read {index + 1} of 5 parts. Go on with part {index + 2}." : "You read all of it. Next is the quiz.", says);
+            Assert.Equal(index + 1 < modules.Count ? $"You read {index + 1} of 7 parts. Go on with part {index + 2}." : "You read all of it. Next is the quiz.", says);
         }
 
         Assert.Contains("Read on 25 November 2026.", (await browser.GetAsync("/en/my/courses/awareness")).Html, StringComparison.Ordinal);
@@ -100,7 +100,7 @@ public sealed class MyTrainingControllerTests(SharedSite shared)
         Assert.Equal(404, (await ReadAsync(browser, "bite", "nothing")).Status);
         Assert.Equal(404, (await ReadAsync(browser, "bite", site.Shelf.Find("handler")!.Hash)).Status);
         Assert.Equal(400, (await browser.PostExactlyAsync("/en/my/courses/awareness/modules/bite/reading", new KeyValuePair<string, string>("text", hash))).Status);
-        Assert.Contains("0 of 5 parts read", (await browser.GetAsync("/en/my")).Html, StringComparison.Ordinal);
+        Assert.Contains("0 of 7 parts read", (await browser.GetAsync("/en/my")).Html, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -145,7 +145,7 @@ public sealed class ScoresheetsControllerTests(SharedSite shared)
         var sent = (await browser.GetAsync(sheet)).Html;
         foreach (var shown in new[] { "CW-2291", "checked on 1 November 2026", "tried on 25 November 2026, 09:30", "Theodora Vance" })
             Assert.Contains(shown, sent, StringComparison.Ordinal);
-        Assert.Contains("nothing more today", (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html, StringComparison.Ordinal);
+        Assert.Contains("Score: Close, label and lock away", (await browser.GetAsync($"/en/class-days/{room.ClassId}")).Html, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -111,7 +111,7 @@ public sealed class TodayTests(SharedSite shared)
         var english = (await browser.GetAsync($"/en/employers/{employer}")).Text();
         var spanish = (await browser.GetAsync($"/es/employers/{employer}")).Text();
 
-        Assert.Contains("Renew by 7 December 2026. Still missing: quiz “Tool-only snake handler”; practical on a model", english, StringComparison.Ordinal);
+        Assert.Contains("Renew by 7 December 2026. Still missing: quiz “Refresher for tool-only snake handlers”; practical on a model", english, StringComparison.Ordinal);
         Assert.Contains("current. Class day on 2 December 2026 at Rim Line East : 4 seats free.", english, StringComparison.Ordinal);
         Assert.Contains("Renovar a más tardar el 7 de diciembre de 2026. Falta: examen", spanish, StringComparison.Ordinal);
         Assert.Contains("Día de clase el 2 de diciembre de 2026 en Rim Line East : 4 lugares libres.", spanish, StringComparison.Ordinal);

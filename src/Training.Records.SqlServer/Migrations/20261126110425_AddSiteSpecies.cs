@@ -11,6 +11,7 @@ namespace Training.Records.SqlServer.Migrations
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            // Sittings of before were read alone, as far as anybody said.
             migrationBuilder.AddColumn<string>(
                 name: "Aid",
                 table: "StartedSittings",
@@ -25,6 +26,41 @@ namespace Training.Records.SqlServer.Migrations
                 type: "nvarchar(200)",
                 maxLength: 200,
                 nullable: true);
+
+            migrationBuilder.CreateTable(
+                name: "SiteReadings",
+                columns: table => new
+                {
+                    PersonId = table.Column<Guid>(type: "uniqueidentifier", nullable: false),
+                    SiteId = table.Column<Guid>(type: "uniqueidentifier", nullable: false),
+                    CourseHash = table.Column<string>(type: "nvarchar(64)", maxLength: 64, nullable: false),
+                    ModuleId = table.Column<string>(type: "nvarchar(100)", maxLength: 100, nullable: false),
+                    CourseId = table.Column<string>(type: "nvarchar(100)", maxLength: 100, nullable: false),
+                    Language = table.Column<string>(type: "nvarchar(30)", maxLength: 30, nullable: false),
+                    ReadAt = table.Column<DateTime>(type: "datetime2(3)", precision: 3, nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SiteReadings", x => new { x.PersonId, x.SiteId, x.CourseHash, x.ModuleId });
+                    table.ForeignKey(
+                        name: "FK_SiteReadings_CourseSnapshots_CourseHash",
+                        column: x => x.CourseHash,
+                        principalTable: "CourseSnapshots",
+                        principalColumn: "Hash",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_SiteReadings_Persons_PersonId",
+                        column: x => x.PersonId,
+                        principalTable: "Persons",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                    table.ForeignKey(
+                        name: "FK_SiteReadings_Sites_SiteId",
+                        column: x => x.SiteId,
+                        principalTable: "Sites",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
 
             migrationBuilder.CreateTable(
                 name: "SiteSpecies",
@@ -54,6 +90,16 @@ namespace Training.Records.SqlServer.Migrations
                 });
 
             migrationBuilder.CreateIndex(
+                name: "IX_SiteReadings_CourseHash",
+                table: "SiteReadings",
+                column: "CourseHash");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SiteReadings_SiteId",
+                table: "SiteReadings",
+                column: "SiteId");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_SiteSpecies_LeadId",
                 table: "SiteSpecies",
                 column: "LeadId");
@@ -67,6 +113,9 @@ namespace Training.Records.SqlServer.Migrations
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropTable(
+                name: "SiteReadings");
+
             migrationBuilder.DropTable(
                 name: "SiteSpecies");
 
