@@ -45,15 +45,16 @@ internal sealed class CourseText(WordFile file, CourseFolder folder, string? par
         var run = new List<Block>();
         foreach (var block in blocks)
         {
-            if (PartOf(block) is not { } part)
+            if (block is not CustomContainer && BlockNameOf(block) is null)
             {
-                // A block that nobody knows was told once; shown as text it would be told again, as one in the wrong place.
-                if (BlockNameOf(block) is null) run.Add(block);
+                run.Add(block);
                 continue;
             }
 
+            // Before the part is rendered: sources are numbered in the order of reading.
             Close();
-            parts.Add(part);
+            // A block that nobody knows was told once; shown as text it would be told again, as one in the wrong place.
+            if (PartOf(block) is { } part) parts.Add(part);
         }
 
         Close();

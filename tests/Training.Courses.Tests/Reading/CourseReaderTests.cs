@@ -193,6 +193,17 @@ public sealed class CourseReaderTests
     }
 
     [Fact]
+    public void Sources_are_numbered_in_the_order_of_reading_also_across_passages()
+    {
+        var (reading, _) = CourseFixture.ReadWith(LanguageTags.All.Select(language => (
+            $"alpha/{language.Tag()}/modules/second.md",
+            "Some text.\n",
+            "Some text. <fact:F-DST-21>\n\n::: only coral\n\nRings. <fact:F-AID-02>\n\n:::\n\nMore text. <fact:F-CP-01>\n")));
+
+        Assert.Equal(["F-DST-21", "F-AID-02", "F-CP-01"], reading.Courses[0].Modules[1].Pages[Language.English].Notes.Select(note => note.Id));
+    }
+
+    [Fact]
     public void A_question_keeps_for_which_snakes_it_is_and_its_version_says_so()
     {
         var (reading, _) = CourseFixture.ReadWith(("alpha/questions.yaml", "  right: [aa, cc]", "  right: [aa, cc]\n  species: [coral]\n  machine: [es]"));
