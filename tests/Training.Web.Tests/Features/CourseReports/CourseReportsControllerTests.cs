@@ -42,7 +42,7 @@ public sealed class CourseReportsControllerTests
         Assert.Contains("F-NOPE-1", preview, StringComparison.Ordinal);
         Assert.Matches("awareness/en/modules/meeting\\.md:\\d+", preview);
         Assert.DoesNotContain("Halt and look", read, StringComparison.Ordinal);
-        Assert.Contains("findings in its files", report, StringComparison.Ordinal);
+        Assert.Contains("one finding in its files", report, StringComparison.Ordinal);
         Assert.Equal(404, (await lead.GetAsync("/en/programme/courses/awareness/modules/juggling/preview")).Status);
     }
 
