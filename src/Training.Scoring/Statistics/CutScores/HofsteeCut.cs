@@ -42,7 +42,8 @@ public enum HofsteeMeeting
 /// <param name="Cut">Where the curve, its whole scores joined by straight lines, meets the line of the panel; with decimals.</param>
 /// <param name="Meeting">Tell the panel unless it is <see cref="HofsteeMeeting.Crosses"/>: the cut is then no compromise.</param>
 /// <param name="WholeScore">
-/// First whole score within the bounds at which the curve, as steps, lies on or above the line; where there is none, the smallest not below the cut.
+/// Smallest whole score not below the cut. Where the curve crosses, that is the first at which the curve as steps lies on or above the line:
+/// curve and steps are the same at whole scores, and once above the line the curve stays there.
 /// </param>
 /// <param name="FailPercentAtWholeScore">Per cent that fail at that score.</param>
 /// <param name="LeftOut">Judges that it does without.</param>
@@ -95,7 +96,7 @@ public sealed record HofsteeCut(
             HofsteeMeeting.AboveAll => bounds.MinCut,
             HofsteeMeeting.BelowAll => bounds.MaxCut,
         };
-        var whole = FirstWhole(bounds, curve) ?? PassMarks.Of(cut);
+        var whole = PassMarks.Of(cut);
         return new HofsteeCut(bounds, cut, meeting, whole, curve.FailPercentAt(whole), leftOut);
     }
 
@@ -103,17 +104,6 @@ public sealed record HofsteeCut(
     {
         if (curve.JoinedAt(bounds.MinCut) > bounds.MaxFailPercent) return HofsteeMeeting.AboveAll;
         return curve.JoinedAt(bounds.MaxCut) < bounds.MinFailPercent ? HofsteeMeeting.BelowAll : HofsteeMeeting.Crosses;
-    }
-
-    private static int? FirstWhole(HofsteeBounds bounds, FailCurve curve)
-    {
-        var line = Line(bounds);
-        for (var score = PassMarks.Of(bounds.MinCut); score <= bounds.MaxCut; score++)
-        {
-            if (curve.FailPercentAt(score) >= line.At(score)) return score;
-        }
-
-        return null;
     }
 
     // Bounds that allow one cut only have an upright line; it is met at that cut, whatever its slope is taken to be.

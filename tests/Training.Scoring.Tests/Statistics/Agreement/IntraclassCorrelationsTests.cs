@@ -83,14 +83,16 @@ public sealed class IntraclassCorrelationsTests
         Assert.Equal(IntraclassCorrelations.Of([[1, 2], [4, 4], [6, 5]]).Known().OneWay, icc.OneWay);
     }
 
+    /// <summary>The 97.5 % point of F with 120 and 1 degrees of freedom is 1014 in any printed table.</summary>
     [Fact]
     public void Limits_hold_for_two_subjects_where_the_f_point_lies_beyond_1000()
     {
-        double?[] low = [.. Enumerable.Range(0, 60).Select(rater => (double?)(rater % 3))], high = [.. low.Select(rating => rating + 10)];
-        var limits = IntraclassCorrelations.Of([low, high]).Known().OneWay.Known().Limits.Known();
+        const int Raters = 61;
+        double?[] low = [.. Enumerable.Range(0, Raters).Select(rater => (double?)(rater % 3))], high = [.. low.Select(rating => rating + 10)];
+        var icc = IntraclassCorrelations.Of([low, high]).Known();
 
-        Assert.InRange(limits.Lower, 0.5, 0.99);
-        Assert.InRange(limits.Upper, 0.9999, 1);
+        var point = (Raters / (1 - icc.OneWay.Known().Limits.Known().Upper)) - Raters + 1;
+        Assert.Equal(1014, point * icc.MeanSquares.WithinSubjects / icc.MeanSquares.BetweenSubjects, 0.5);
     }
 
     [Fact]
@@ -100,6 +102,7 @@ public sealed class IntraclassCorrelationsTests
 
         Assert.Equal(Obstacle.SubjectsAlike, icc.TwoWayMixed.Because());
         Assert.Equal((0, Obstacle.ErrorVanishes), (icc.TwoWayRandom.Known().Single, icc.TwoWayRandom.Known().Limits.Because()));
+        Assert.Equal(Obstacle.ErrorVanishes, icc.OneWay.Known().Limits.Because());
         Assert.Equal((-1, Obstacle.SubjectsAlike), (icc.OneWay.Known().Single, icc.OneWay.Known().Mean.Because()));
     }
 

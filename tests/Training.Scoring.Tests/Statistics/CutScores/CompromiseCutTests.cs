@@ -35,6 +35,20 @@ public sealed class CompromiseCutTests
         if (cut.Meeting == HofsteeMeeting.BelowAll) Assert.Equal(bounds.MaxCut, cut.Cut);
     });
 
+    [Fact]
+    public void The_whole_score_is_the_first_at_which_the_steps_reach_the_line() => Gen.Select(AnyBounds, Curves).Sample((bounds, curve) =>
+    {
+        var cut = HofsteeCut.Of(bounds, curve).Known();
+        if (cut.Meeting != HofsteeMeeting.Crosses || bounds.MinCut == bounds.MaxCut) return;
+
+        var fall = (bounds.MaxFailPercent - bounds.MinFailPercent) / (bounds.MaxCut - bounds.MinCut);
+        var reached = Enumerable.Range(0, 11)
+            .Where(score => score >= bounds.MinCut && score <= bounds.MaxCut)
+            .Where(score => curve.FailPercentAt(score) >= bounds.MaxFailPercent - (fall * (score - bounds.MinCut)) - 1e-9)
+            .ToList();
+        if (reached.Count > 0) Assert.Equal(reached[0], cut.WholeScore);
+    });
+
     public static TheoryData<HofsteeBounds, HofsteeMeeting, double, int> Bounds_and_where_they_are_met => new()
     {
         { new(3, 7, 10, 50), HofsteeMeeting.Crosses, 5, 5 },        // the line 50 − 10·(c − 3) is at 30 where the curve is
@@ -109,6 +123,8 @@ public sealed class CompromiseCutTests
         var samePercent = BeukCut.Of([new("J1", 4, 70), new("J2", 8, 70)], Curve).Known();
 
         Assert.Equal((6, 6, Obstacle.NoVariation), (sameCut.Cut, sameCut.PassMark, sameCut.Slope.Because()));
+        // A sum of three times 0.1 divided by three is a hair above 0.1.
+        Assert.Equal(Obstacle.NoVariation, BeukCut.Of([new("J1", 0.1, 50), new("J2", 0.1, 90), new("J3", 0.1, 70)], Curve).Known().Slope.Because());
         Assert.Equal((5, 5, 0), (samePercent.Cut, samePercent.PassMark, samePercent.Slope.Known()));
     }
 
