@@ -35,16 +35,16 @@ internal sealed class IntraclassAnalysis(int subjects, int raters, RatingMeanSqu
 
     private static Estimate<double> Ratio(double difference, double whole) => whole > 0 ? difference / whole : Obstacle.SubjectsAlike;
 
-    private Estimate<CorrelationLimits> Limits(double noise, int freedom)
+    private Estimate<Interval> Limits(double noise, int freedom)
     {
         if (noise == 0 || _ofSubjects == 0) return Obstacle.ErrorVanishes;
         var observed = _ofSubjects / noise;
         var lower = observed / FQuantile.Of(UpperTail, subjects - 1, freedom);
         var upper = observed * FQuantile.Of(UpperTail, freedom, subjects - 1);
-        return new CorrelationLimits((lower - 1) / (lower + raters - 1), (upper - 1) / (upper + raters - 1));
+        return new Interval((lower - 1) / (lower + raters - 1), (upper - 1) / (upper + raters - 1));
     }
 
-    private Estimate<CorrelationLimits> RandomLimits(double single)
+    private Estimate<Interval> RandomLimits(double single)
     {
         if (_ofSubjects == 0 || _ofRaters + _ofError == 0) return Obstacle.ErrorVanishes;
         double n = subjects, k = raters;
@@ -57,7 +57,7 @@ internal sealed class IntraclassAnalysis(int subjects, int raters, RatingMeanSqu
         var noise = (k * _ofRaters) + (((k * n) - k - n) * _ofError);
         var low = FQuantile.Of(UpperTail, n - 1, freedom);
         var high = FQuantile.Of(UpperTail, freedom, n - 1);
-        return new CorrelationLimits(
+        return new Interval(
             n * (_ofSubjects - (low * _ofError)) / ((low * noise) + (n * _ofSubjects)),
             n * ((high * _ofSubjects) - _ofError) / (noise + (n * high * _ofSubjects)));
     }

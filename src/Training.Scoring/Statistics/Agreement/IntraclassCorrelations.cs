@@ -56,7 +56,4 @@ public sealed record IntraclassCorrelations(
 /// <param name="Single">For a single rater's number; at most 1, negative where raters differ more than subjects.</param>
 /// <param name="Limits">95 % limits of <paramref name="Single"/>.</param>
 /// <param name="Mean">For the mean of all raters: ICC(1,k), (2,k) or (3,k).</param>
-public sealed record IntraclassCorrelation(double Single, Estimate<CorrelationLimits> Limits, Estimate<double> Mean);
-
-/// <summary>Limits of a correlation, both included.</summary>
-public sealed record CorrelationLimits(double Lower, double Upper);
+public sealed record IntraclassCorrelation(double Single, Estimate<Interval> Limits, Estimate<double> Mean);

@@ -15,7 +15,7 @@ public static class DrawChances
     /// </remarks>
     /// <returns>A chance; none without topics, or where more would be drawn than there are questions.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative number.</exception>
-    public static Computed<double> EveryTopic(IReadOnlyList<int> topicSizes, int drawn)
+    public static Estimate<double> EveryTopic(IReadOnlyList<int> topicSizes, int drawn)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(drawn);
         var covering = new BigInteger[drawn + 1];
@@ -28,7 +28,7 @@ public static class DrawChances
             pool += size;
         }
 
-        if (topicSizes.Count == 0 || drawn > pool) return Uncomputable.PoolTooSmall;
+        if (topicSizes.Count == 0 || drawn > pool) return Obstacle.PoolTooSmall;
         return ExactRatio.Of(covering[drawn], ExactRatio.Ways(pool, drawn));
     }
 
@@ -38,11 +38,11 @@ public static class DrawChances
     /// <param name="second">Questions of the second draw.</param>
     /// <param name="atLeast">So many in common, or more; 0 is certain.</param>
     /// <exception cref="ArgumentOutOfRangeException">A negative number.</exception>
-    public static Computed<double> Overlap(int pool, int first, int second, int atLeast)
+    public static Estimate<double> Overlap(int pool, int first, int second, int atLeast)
     {
         RequireDraws(pool, first, second);
         ArgumentOutOfRangeException.ThrowIfNegative(atLeast);
-        if (first > pool || second > pool) return Uncomputable.PoolTooSmall;
+        if (first > pool || second > pool) return Obstacle.PoolTooSmall;
         var sharing = BigInteger.Zero;
         for (var common = atLeast; common <= Math.Min(first, second); common++)
         {
@@ -57,10 +57,10 @@ public static class DrawChances
     /// <param name="first">a, questions of the first draw.</param>
     /// <param name="second">b, questions of the second draw.</param>
     /// <exception cref="ArgumentOutOfRangeException">A negative number.</exception>
-    public static Computed<double> ExpectedOverlap(int pool, int first, int second)
+    public static Estimate<double> ExpectedOverlap(int pool, int first, int second)
     {
         RequireDraws(pool, first, second);
-        if (pool == 0 || first > pool || second > pool) return Uncomputable.PoolTooSmall;
+        if (pool == 0 || first > pool || second > pool) return Obstacle.PoolTooSmall;
         return (double)first * second / pool;
     }
 

@@ -38,17 +38,17 @@ public static class ItemFlags
     /// <param name="answers">How often it was asked.</param>
     /// <param name="right">How often it was answered right.</param>
     /// <param name="discrimination">Its corrected item-rest correlation; where that cannot be computed, only difficulty is looked at.</param>
-    public static IReadOnlyList<ItemFlag> Of(long answers, long right, Computed<double> discrimination)
+    public static IReadOnlyList<ItemFlag> Of(long answers, long right, Estimate<double> discrimination)
     {
         if (answers < FewestAnswers) return [ItemFlag.TooFew];
         var flags = new List<ItemFlag>();
-        if (ShareInterval.Wilson(right, answers, Confidence) is Computed<Interval>.Known(var share))
+        if (ShareInterval.Wilson(right, answers, Confidence) is Estimate<Interval>.Known(var share))
         {
             if (share.Upper < HardBelow) flags.Add(ItemFlag.TooHard);
             if (share.Lower > EasyAbove) flags.Add(ItemFlag.TooEasy);
         }
 
-        if (discrimination.Then(rest => CorrelationInterval.Fisher(rest, answers, Confidence)) is Computed<Interval>.Known(var correlation))
+        if (discrimination.Then(rest => CorrelationInterval.Fisher(rest, answers, Confidence)) is Estimate<Interval>.Known(var correlation))
         {
             if (correlation.Upper < 0) flags.Add(ItemFlag.Negative);
             else if (correlation.Upper < WeakBelow) flags.Add(ItemFlag.Weak);

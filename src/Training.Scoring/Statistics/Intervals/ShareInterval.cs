@@ -14,10 +14,10 @@ public static class ShareInterval
     /// Medicine 17, 1998: (p + z²/2n ± z·√(p(1−p)/n + z²/4n²))/(1 + z²/n).
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">More counted than there are, fewer than none, or no confidence.</exception>
-    public static Computed<Interval> Wilson(long counted, long all, double confidence)
+    public static Estimate<Interval> Wilson(long counted, long all, double confidence)
     {
         RequireCounts(counted, all, confidence);
-        if (all == 0) return Uncomputable.NoAnswers;
+        if (all == 0) return Obstacle.NoAnswers;
         var z = Normal.InvCDF(0, 1, 1 - ((1 - confidence) / 2));
         var share = (double)counted / all;
         var middle = share + (z * z / (2.0 * all));
@@ -36,10 +36,10 @@ public static class ShareInterval
     /// of Beta(r, n−r+1) below and Beta(r+1, n−r) above.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">More counted than there are, fewer than none, or no confidence.</exception>
-    public static Computed<Interval> ClopperPearson(long counted, long all, double confidence)
+    public static Estimate<Interval> ClopperPearson(long counted, long all, double confidence)
     {
         RequireCounts(counted, all, confidence);
-        if (all == 0) return Uncomputable.NoAnswers;
+        if (all == 0) return Obstacle.NoAnswers;
         var tail = (1 - confidence) / 2;
         return new Interval(
             counted == 0 ? 0 : Beta.InvCDF(counted, all - counted + 1.0, tail),

@@ -13,7 +13,7 @@ public readonly record struct DrawnScore(string QuestionId, bool IsRight);
 /// <param name="Discrimination">Correlation of right or wrong with the share right of the other questions in the same sitting.</param>
 /// <param name="Exposure">Share of all sittings in which it was asked, 0–1.</param>
 public sealed record DrawnResult(
-    string QuestionId, long Asked, long Right, Computed<double> Difficulty, Computed<double> Discrimination, Computed<double> Exposure);
+    string QuestionId, long Asked, long Right, Estimate<double> Difficulty, Estimate<double> Discrimination, Estimate<double> Exposure);
 
 /// <summary>Takes sittings in which people saw different questions, one at a time; memory grows with the pool, never with the sittings.</summary>
 /// <remarks>
@@ -61,9 +61,9 @@ public sealed class DrawnTally
             questionId,
             question.Asked,
             question.Right,
-            question.Asked == 0 ? Uncomputable.NoAnswers : (double)question.Right / question.Asked,
-            question is { Asked: > 0, Scores.Item.Count: 0 } ? Uncomputable.TooFewItems : question.Scores.WithRest,
-            Sittings == 0 ? Uncomputable.NoAnswers : (double)question.Asked / Sittings);
+            question.Asked == 0 ? Obstacle.NoAnswers : (double)question.Right / question.Asked,
+            question is { Asked: > 0, Scores.Item.Count: 0 } ? Obstacle.TooFewItems : question.Scores.WithRest,
+            Sittings == 0 ? Obstacle.NoAnswers : (double)question.Asked / Sittings);
     }
 
     private struct Sums

@@ -6,7 +6,7 @@ namespace Training.Scoring;
 /// <param name="TotalCorrelation">Correlation with the total that contains the item itself, and therefore too high.</param>
 /// <param name="AlphaIfDropped">Cronbach's alpha of the other items; it needs two of them.</param>
 public sealed record ItemResult(
-    Computed<double> Difficulty,
-    Computed<double> RestCorrelation,
-    Computed<double> TotalCorrelation,
-    Computed<double> AlphaIfDropped);
+    Estimate<double> Difficulty,
+    Estimate<double> RestCorrelation,
+    Estimate<double> TotalCorrelation,
+    Estimate<double> AlphaIfDropped);

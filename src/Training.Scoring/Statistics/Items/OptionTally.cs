@@ -5,7 +5,7 @@ namespace Training.Scoring;
 /// <param name="Chosen">By how many people.</param>
 /// <param name="UpperHalf">By how many of the stronger half; a fraction where people tied at the border share it.</param>
 /// <param name="LowerHalf">By how many of the weaker half.</param>
-public sealed record OptionChoice(string OptionId, long Chosen, Computed<double> UpperHalf, Computed<double> LowerHalf);
+public sealed record OptionChoice(string OptionId, long Chosen, Estimate<double> UpperHalf, Estimate<double> LowerHalf);
 
 /// <summary>Who chose which option of one question, taken answer by answer; memory grows with the number of different shares right.</summary>
 /// <param name="optionIds">The options, each once, in the order in which to report them.</param>
@@ -43,10 +43,10 @@ public sealed class OptionTally(IReadOnlyList<string> optionIds)
         return [.. optionIds.Select((id, option) => new OptionChoice(id, (long)all[option], upper[option], lower[option]))];
     }
 
-    private Uncomputable? WhyNoHalves(long half)
+    private Obstacle? WhyNoHalves(long half)
     {
-        if (_bands.People == 0) return Uncomputable.NoAnswers;
-        if (half == 0) return Uncomputable.TooFewPeople;
-        return _bands.Varies ? null : Uncomputable.NoTotalVariance;
+        if (_bands.People == 0) return Obstacle.NoAnswers;
+        if (half == 0) return Obstacle.TooFewPeople;
+        return _bands.Varies ? null : Obstacle.NoTotalVariance;
     }
 }

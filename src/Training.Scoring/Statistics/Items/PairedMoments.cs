@@ -13,7 +13,7 @@ internal struct PairedMoments
     public readonly Moments Rest => _rest;
 
     /// <summary>Pearson's correlation with the rest, −1 to 1.</summary>
-    public readonly Computed<double> WithRest => Correlation(_sumOfProducts, _rest);
+    public readonly Estimate<double> WithRest => Correlation(_sumOfProducts, _rest);
 
     public void Add(double item, double rest)
     {
@@ -24,14 +24,14 @@ internal struct PairedMoments
     }
 
     /// <summary>Pearson's correlation with the total, which is the item and the rest together.</summary>
-    public readonly Computed<double> WithTotal(Moments total) => Correlation(_sumOfProducts + _item.SumOfSquares, total);
+    public readonly Estimate<double> WithTotal(Moments total) => Correlation(_sumOfProducts + _item.SumOfSquares, total);
 
-    private readonly Computed<double> Correlation(double sumOfProducts, Moments other)
+    private readonly Estimate<double> Correlation(double sumOfProducts, Moments other)
     {
-        if (_item.Count == 0) return Uncomputable.NoAnswers;
-        if (_item.Count < 2) return Uncomputable.TooFewPeople;
-        if (!_item.Varies) return Uncomputable.NoItemVariance;
-        if (!other.Varies) return Uncomputable.NoTotalVariance;
+        if (_item.Count == 0) return Obstacle.NoAnswers;
+        if (_item.Count < 2) return Obstacle.TooFewPeople;
+        if (!_item.Varies) return Obstacle.NoItemVariance;
+        if (!other.Varies) return Obstacle.NoTotalVariance;
         return Math.Clamp(sumOfProducts / Math.Sqrt(_item.SumOfSquares * other.SumOfSquares), -1, 1);
     }
 }

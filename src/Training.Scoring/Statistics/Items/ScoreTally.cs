@@ -20,40 +20,40 @@ public sealed class ScoreTally(int items)
     public long People => _total.Count;
 
     /// <summary>Mean of the total scores.</summary>
-    public Computed<double> TotalMean => WhyNot(people: 1) is { } reason ? reason : _total.Mean;
+    public Estimate<double> TotalMean => WhyNot(people: 1) is { } reason ? reason : _total.Mean;
 
     /// <summary>Variance of the total scores, divided by the number of people; 0 where all have the same total.</summary>
-    public Computed<double> PopulationVariance => WhyNot(people: 1) is { } reason ? reason : _total.PopulationVariance;
+    public Estimate<double> PopulationVariance => WhyNot(people: 1) is { } reason ? reason : _total.PopulationVariance;
 
     /// <summary>Variance of the total scores, divided by the number of people less one.</summary>
-    public Computed<double> SampleVariance => WhyNot(people: 2) is { } reason ? reason : _total.SampleVariance;
+    public Estimate<double> SampleVariance => WhyNot(people: 2) is { } reason ? reason : _total.SampleVariance;
 
     /// <summary>Cronbach's alpha: k/(k−1) · (1 − Σ var(item) / var(total)), the same divisor in both variances.</summary>
     /// <remarks>Cronbach, "Coefficient alpha and the internal structure of tests", Psychometrika 16, 1951. It may be negative.</remarks>
-    public Computed<double> Alpha => WhyNot(people: 2) is { } reason ? reason : AlphaOf(items, SumOverItems(item => item.SumOfSquares), _total);
+    public Estimate<double> Alpha => WhyNot(people: 2) is { } reason ? reason : AlphaOf(items, SumOverItems(item => item.SumOfSquares), _total);
 
     /// <summary>KR-20: k/(k−1) · (1 − Σ p(1−p) / var(total)), the total's variance divided by n because p(1−p) is so too.</summary>
     /// <remarks>Kuder and Richardson, "The theory of the estimation of test reliability", Psychometrika 2, 1937, formula 20.</remarks>
-    public Computed<double> Kr20
+    public Estimate<double> Kr20
     {
         get
         {
             if (WhyNot(people: 2) is { } reason) return reason;
-            if (!_isRightOrWrong) return Uncomputable.NotRightOrWrong;
-            if (items < 2) return Uncomputable.TooFewItems;
-            if (!_total.Varies) return Uncomputable.NoTotalVariance;
+            if (!_isRightOrWrong) return Obstacle.NotRightOrWrong;
+            if (items < 2) return Obstacle.TooFewItems;
+            if (!_total.Varies) return Obstacle.NoTotalVariance;
             return Stepped(items, SumOverItems(item => item.Mean * (1 - item.Mean)) / _total.PopulationVariance);
         }
     }
 
     /// <summary>Variance components of people, items and what is left, from the analysis of variance of the crossed table.</summary>
     /// <remarks>Brennan, "Generalizability Theory", Springer 2001, design p × i. Estimates may be negative; they are given as they are.</remarks>
-    public Computed<CrossedComponents> Components
+    public Estimate<CrossedComponents> Components
     {
         get
         {
             if (WhyNot(people: 2) is { } reason) return reason;
-            if (items < 2) return Uncomputable.TooFewItems;
+            if (items < 2) return Obstacle.TooFewItems;
             var people = (double)_total.Count;
             var mean = _total.Mean / items;
             var sumOfItems = people * SumOverItems(item => (item.Mean - mean) * (item.Mean - mean));
@@ -99,20 +99,20 @@ public sealed class ScoreTally(int items)
     public ItemResult Item(int item)
     {
         var sums = _items[item];
-        Computed<double> difficulty = WhyNot(people: 1) is { } noMean ? noMean : sums.Item.Mean;
+        Estimate<double> difficulty = WhyNot(people: 1) is { } noMean ? noMean : sums.Item.Mean;
         if (WhyNot(people: 2) is { } reason) return new(difficulty, reason, reason, reason);
         return new(
             difficulty,
-            items < 2 ? Uncomputable.TooFewItems : sums.WithRest,
+            items < 2 ? Obstacle.TooFewItems : sums.WithRest,
             sums.WithTotal(_total),
             AlphaOf(items - 1, SumOverItems(one => one.SumOfSquares) - sums.Item.SumOfSquares, sums.Rest));
     }
 
     // Both sums of squares would be divided by the same number.
-    private static Computed<double> AlphaOf(int items, double sumOfItemSquares, Moments total)
+    private static Estimate<double> AlphaOf(int items, double sumOfItemSquares, Moments total)
     {
-        if (items < 2) return Uncomputable.TooFewItems;
-        if (!total.Varies) return Uncomputable.NoTotalVariance;
+        if (items < 2) return Obstacle.TooFewItems;
+        if (!total.Varies) return Obstacle.NoTotalVariance;
         return Stepped(items, sumOfItemSquares / total.SumOfSquares);
     }
 
@@ -130,11 +130,11 @@ public sealed class ScoreTally(int items)
         return sum;
     }
 
-    private Uncomputable? WhyNot(int people)
+    private Obstacle? WhyNot(int people)
     {
-        if (items == 0) return Uncomputable.TooFewItems;
-        if (_hasUnusable) return Uncomputable.NotANumber;
-        if (_total.Count == 0) return Uncomputable.NoAnswers;
-        return _total.Count < people ? Uncomputable.TooFewPeople : null;
+        if (items == 0) return Obstacle.TooFewItems;
+        if (_hasUnusable) return Obstacle.NotANumber;
+        if (_total.Count == 0) return Obstacle.NoAnswers;
+        return _total.Count < people ? Obstacle.TooFewPeople : null;
     }
 }

@@ -37,12 +37,12 @@ public sealed class UpperLowerTally(int items)
 
     /// <summary>D of one item: −1 to 1 for right or wrong.</summary>
     /// <param name="item">Its place in the rows, from 0.</param>
-    public Computed<double> Index(int item)
+    public Estimate<double> Index(int item)
     {
-        if (_hasUnusable) return Uncomputable.NotANumber;
-        if (_bands.People == 0) return Uncomputable.NoAnswers;
-        if (GroupSize == 0) return Uncomputable.TooFewPeople;
-        if (!_bands.Varies) return Uncomputable.NoTotalVariance;
+        if (_hasUnusable) return Obstacle.NotANumber;
+        if (_bands.People == 0) return Obstacle.NoAnswers;
+        if (GroupSize == 0) return Obstacle.TooFewPeople;
+        if (!_bands.Varies) return Obstacle.NoTotalVariance;
         return (_bands.UpperSums(GroupSize)[item] - _bands.LowerSums(GroupSize)[item]) / GroupSize;
     }
 }

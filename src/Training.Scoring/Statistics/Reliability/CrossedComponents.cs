@@ -21,11 +21,11 @@ public readonly record struct CrossedComponents(
     public double StandardError => Math.Sqrt(AbsoluteError);
 
     /// <summary>Eρ² = σ²(p)/(σ²(p) + σ²(pi,e)/k), for decisions by order; for a complete table of right and wrong it equals KR-20.</summary>
-    public Computed<double> Generalisability => Dependability.Ratio(OfPeople, RelativeError);
+    public Estimate<double> Generalisability => Dependability.Ratio(OfPeople, RelativeError);
 
     /// <summary>Φ = σ²(p)/(σ²(p) + (σ²(i) + σ²(pi,e))/k), for decisions by the score itself.</summary>
     /// <remarks>Brennan and Kane, "An index of dependability for mastery tests", Journal of Educational Measurement 14, 1977.</remarks>
-    public Computed<double> Phi => Dependability.Ratio(OfPeople, AbsoluteError);
+    public Estimate<double> Phi => Dependability.Ratio(OfPeople, AbsoluteError);
 
     /// <summary>Φ(λ): dependability of decisions at a cut.</summary>
     /// <param name="cut">λ on the scale of one item: for right or wrong the share of questions, 0–1.</param>
@@ -33,7 +33,7 @@ public readonly record struct CrossedComponents(
     /// Brennan and Kane 1977: (σ²(p) + (μ−λ)²)/(σ²(p) + (μ−λ)² + σ²(Δ)), where (X̄−λ)² less the variance of X̄ stands for (μ−λ)²
     /// without bias.
     /// </remarks>
-    public Computed<double> PhiAt(double cut)
+    public Estimate<double> PhiAt(double cut)
     {
         var varianceOfMean = (OfPeople / People) + (OfItems / Items) + (OfRest / ((double)People * Items));
         return Dependability.Ratio(OfPeople + ((Mean - cut) * (Mean - cut)) - varianceOfMean, AbsoluteError);

@@ -15,13 +15,13 @@ public readonly record struct DecisionConsistency(double Passing, double Failing
     public double ByChance => (Passing * Passing) + (Failing * Failing);
 
     /// <summary>κ = (p − chance)/(1 − chance): what is better than chance.</summary>
-    public Computed<double> Kappa
+    public Estimate<double> Kappa
     {
         get
         {
             // The same as the formula above, without the difference of two numbers close to 1.
             var differingByChance = 2 * Passing * Failing;
-            return differingByChance <= NotOneInABillion ? Uncomputable.OneDecisionOnly : 1 - (Differing / differingByChance);
+            return differingByChance <= NotOneInABillion ? Obstacle.OneDecisionOnly : 1 - (Differing / differingByChance);
         }
     }
 }

@@ -13,21 +13,21 @@ public readonly record struct HalfTests(double HalfPhi, double Phi, double Agree
     /// <param name="onlySecondPasses">Pass the second half only.</param>
     /// <param name="bothPass">Pass both halves.</param>
     /// <exception cref="ArgumentOutOfRangeException">A negative share.</exception>
-    public static Computed<HalfTests> From(double bothFail, double onlyFirstPasses, double onlySecondPasses, double bothPass)
+    public static Estimate<HalfTests> From(double bothFail, double onlyFirstPasses, double onlySecondPasses, double bothPass)
     {
         var all = bothFail + onlyFirstPasses + onlySecondPasses + bothPass;
-        if (!double.IsFinite(all)) return Uncomputable.NotANumber;
+        if (!double.IsFinite(all)) return Obstacle.NotANumber;
         ArgumentOutOfRangeException.ThrowIfNegative(bothFail);
         ArgumentOutOfRangeException.ThrowIfNegative(onlyFirstPasses);
         ArgumentOutOfRangeException.ThrowIfNegative(onlySecondPasses);
         ArgumentOutOfRangeException.ThrowIfNegative(bothPass);
-        if (all <= 0) return Uncomputable.NoAnswers;
+        if (all <= 0) return Obstacle.NoAnswers;
         var different = (onlyFirstPasses + onlySecondPasses) / 2 / all;
         var passing = (bothPass / all) + different;
         var failing = 1 - passing;
-        if (passing <= 0 || failing <= 0) return Uncomputable.OneDecisionOnly;
+        if (passing <= 0 || failing <= 0) return Obstacle.OneDecisionOnly;
         var half = 1 - (different / (passing * failing));
-        if (half <= -1) return Uncomputable.ReliabilityOutOfRange;
+        if (half <= -1) return Obstacle.ReliabilityOutOfRange;
         var whole = 2 * half / (1 + half);
         return new HalfTests(half, whole, (passing * passing) + (failing * failing) + (2 * passing * failing * whole));
     }

@@ -34,35 +34,35 @@ public static class LivingstonLewis
     /// <summary>Length of the test of independent items that is as reliable: [M·(max−M) − r·s²]/[s²·(1−r)], not rounded.</summary>
     /// <param name="scores">What people scored.</param>
     /// <param name="reliability">r, above 0 and below 1.</param>
-    public static Computed<double> EffectiveLength(ScoreDistribution scores, double reliability)
+    public static Estimate<double> EffectiveLength(ScoreDistribution scores, double reliability)
     {
-        if (reliability is not (> 0 and < 1)) return Uncomputable.ReliabilityOutOfRange;
+        if (reliability is not (> 0 and < 1)) return Obstacle.ReliabilityOutOfRange;
         return scores.SampleVariance.Then(variance => scores.Mean.Then<double>(mean => variance <= 0
-            ? Uncomputable.NoTotalVariance
+            ? Obstacle.NoTotalVariance
             : ((mean * (scores.Items - mean)) - (reliability * variance)) / (variance * (1 - reliability))));
     }
 
     /// <summary>True shares between 0 and 1 with the mean and variance that the scores suggest.</summary>
-    public static Computed<TrueScores> FitTwo(ScoreDistribution scores, double reliability) =>
+    public static Estimate<TrueScores> FitTwo(ScoreDistribution scores, double reliability) =>
         EffectiveLength(scores, reliability).Then<TrueScores>(length =>
         {
-            if (length < 2) return Uncomputable.TooFewItems;
+            if (length < 2) return Obstacle.TooFewItems;
             var mean = TrueMoment(scores, length, 1);
             var variance = TrueMoment(scores, length, 2) - (mean * mean);
             var shapes = (mean * (1 - mean) / variance) - 1;
-            return variance > 0 && shapes > 0 ? new TrueScores(0, 1, mean * shapes, (1 - mean) * shapes) : Uncomputable.NoTrueScoreFit;
+            return variance > 0 && shapes > 0 ? new TrueScores(0, 1, mean * shapes, (1 - mean) * shapes) : Obstacle.NoTrueScoreFit;
         });
 
     /// <summary>True shares between limits of their own, with the first four moments that the scores suggest; not always usable.</summary>
     /// <remarks>Moments and shapes as in Lord, "A strong true-score theory, with applications", Psychometrika 30, 1965.</remarks>
-    public static Computed<TrueScores> FitFour(ScoreDistribution scores, double reliability) =>
+    public static Estimate<TrueScores> FitFour(ScoreDistribution scores, double reliability) =>
         EffectiveLength(scores, reliability).Then<TrueScores>(length =>
         {
-            if (length < 4) return Uncomputable.TooFewItems;
+            if (length < 4) return Obstacle.TooFewItems;
             var (m1, m2) = (TrueMoment(scores, length, 1), TrueMoment(scores, length, 2));
             var (m3, m4) = (TrueMoment(scores, length, 3), TrueMoment(scores, length, 4));
             var variance = m2 - (m1 * m1);
-            if (variance <= 0) return Uncomputable.NoTrueScoreFit;
+            if (variance <= 0) return Obstacle.NoTrueScoreFit;
             var skew = (m3 - (3 * m1 * m2) + (2 * Math.Pow(m1, 3))) / Math.Pow(variance, 1.5);
             var kurtosis = (m4 - (4 * m1 * m3) + (6 * m1 * m1 * m2) - (3 * Math.Pow(m1, 4))) / (variance * variance);
             var both = 6 * (kurtosis - (skew * skew) - 1) / (6 + (3 * skew * skew) - (2 * kurtosis));
@@ -70,7 +70,7 @@ public static class LivingstonLewis
             var (greater, smaller) = (both / 2 * (1 + root), both / 2 * (1 - root));
             var (alpha, beta) = skew < 0 ? (greater, smaller) : (smaller, greater);
             // Written so that NaN, from a root that does not exist, is refused too.
-            if (!(alpha > 0 && beta > 0 && double.IsFinite(alpha + beta))) return Uncomputable.NoTrueScoreFit;
+            if (!(alpha > 0 && beta > 0 && double.IsFinite(alpha + beta))) return Obstacle.NoTrueScoreFit;
             var scale = Math.Sqrt(variance * (alpha + beta + 1) / (alpha * beta));
             return new TrueScores(m1 - (alpha * scale), m1 + (beta * scale), alpha, beta);
         });
@@ -85,12 +85,12 @@ public static class LivingstonLewis
     /// <param name="scores">What people scored.</param>
     /// <param name="reliability">r, above 0 and below 1.</param>
     /// <param name="cut">In points; a score at the cut passes.</param>
-    public static Computed<Classification> Classify(ScoreDistribution scores, double reliability, int cut) =>
+    public static Estimate<Classification> Classify(ScoreDistribution scores, double reliability, int cut) =>
         EffectiveLength(scores, reliability).Then<Classification>(exactLength =>
         {
             var length = (int)Math.Floor(exactLength + 0.5);
             var four = FitFour(scores, reliability);
-            var fit = four is Computed<TrueScores>.Known { Value.IsUsable: true } ? four : FitTwo(scores, reliability);
+            var fit = four is Estimate<TrueScores>.Known { Value.IsUsable: true } ? four : FitTwo(scores, reliability);
             return fit.Then<Classification>(trueScores =>
                 Classify(trueScores, length, EffectiveCut(length, scores.Items, cut), (double)cut / scores.Items));
         });

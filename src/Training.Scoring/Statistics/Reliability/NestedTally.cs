@@ -34,13 +34,13 @@ public sealed class NestedTally
     }
 
     /// <summary>σ²(p) and σ²(i:p), on the scale of one question; needs two people and, for one of them, two questions.</summary>
-    public Computed<NestedComponents> Components
+    public Estimate<NestedComponents> Components
     {
         get
         {
-            if (_people == 0) return Uncomputable.NoAnswers;
-            if (_people < 2) return Uncomputable.TooFewPeople;
-            if (_answers <= _people) return Uncomputable.TooFewItems;
+            if (_people == 0) return Obstacle.NoAnswers;
+            if (_people < 2) return Obstacle.TooFewPeople;
+            if (_answers <= _people) return Obstacle.TooFewItems;
             // Right or wrong: a score is its own square, so that the sum of squares of single answers is the number right.
             var within = (_right - _rightSquaredPerLength) / (_answers - _people);
             var between = (_rightSquaredPerLength - (_right * _right / _answers)) / (_people - 1);
@@ -60,7 +60,7 @@ public readonly record struct NestedComponents(double OfPeople, double OfQuestio
 {
     /// <summary>Eρ² = Φ = σ²(p)/(σ²(p) + σ²(i:p)/k) for a form of k questions.</summary>
     /// <param name="items">k, at least 1.</param>
-    public Computed<double> Generalisability(int items)
+    public Estimate<double> Generalisability(int items)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(items, 1);
         return Dependability.Ratio(OfPeople, OfQuestions / items);
@@ -69,7 +69,7 @@ public readonly record struct NestedComponents(double OfPeople, double OfQuestio
     /// <summary>Φ(λ) of a form of k questions: dependability of decisions at a cut (Brennan and Kane 1977).</summary>
     /// <param name="items">k, at least 1.</param>
     /// <param name="cut">λ, the share of questions, 0–1.</param>
-    public Computed<double> PhiAt(int items, double cut)
+    public Estimate<double> PhiAt(int items, double cut)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(items, 1);
         var varianceOfMean = (OfPeople / People) + (OfQuestions / Answers);

@@ -16,14 +16,14 @@ public sealed class ScoreDistribution(int items)
     public IReadOnlyList<long> Counts => _people;
 
     /// <summary>Mean number right.</summary>
-    public Computed<double> Mean => People == 0 ? Uncomputable.NoAnswers : SumOf(score => score) / People;
+    public Estimate<double> Mean => People == 0 ? Obstacle.NoAnswers : SumOf(score => score) / People;
 
     /// <summary>Variance divided by the number of people; 0 where all have the same score.</summary>
-    public Computed<double> PopulationVariance => Mean.Then<double>(mean => SumOfSquares(mean) / People);
+    public Estimate<double> PopulationVariance => Mean.Then<double>(mean => SumOfSquares(mean) / People);
 
     /// <summary>Variance divided by the number of people less one.</summary>
-    public Computed<double> SampleVariance =>
-        Mean.Then<double>(mean => People < 2 ? Uncomputable.TooFewPeople : SumOfSquares(mean) / (People - 1));
+    public Estimate<double> SampleVariance =>
+        Mean.Then<double>(mean => People < 2 ? Obstacle.TooFewPeople : SumOfSquares(mean) / (People - 1));
 
     /// <summary>Adds people who have this score.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No form of this length gives the score, or the number of people is negative.</exception>

@@ -12,11 +12,11 @@ public static class SingleSitting
     /// <param name="reliability">r, at most 1.</param>
     /// <param name="cut">C, in points.</param>
     /// <remarks>Livingston, "Criterion-referenced applications of classical test theory", Journal of Educational Measurement 9, 1972.</remarks>
-    public static Computed<double> Livingston(double mean, double populationVariance, double reliability, double cut)
+    public static Estimate<double> Livingston(double mean, double populationVariance, double reliability, double cut)
     {
-        if (!double.IsFinite(mean + populationVariance + reliability + cut)) return Uncomputable.NotANumber;
-        if (reliability > 1) return Uncomputable.ReliabilityOutOfRange;
-        if (populationVariance <= 0) return Uncomputable.NoTotalVariance;
+        if (!double.IsFinite(mean + populationVariance + reliability + cut)) return Obstacle.NotANumber;
+        if (reliability > 1) return Obstacle.ReliabilityOutOfRange;
+        if (populationVariance <= 0) return Obstacle.NoTotalVariance;
         var distance = (mean - cut) * (mean - cut);
         return ((reliability * populationVariance) + distance) / (populationVariance + distance);
     }
@@ -29,10 +29,10 @@ public static class SingleSitting
     /// Subkoviak, "Estimating reliability from a single administration of a criterion-referenced test", Journal of Educational
     /// Measurement 13, 1976: rate r·x/k + (1−r)·M/k, p = mean of u² + (1−u)², where u is the chance to reach the cut.
     /// </remarks>
-    public static Computed<DecisionConsistency> Subkoviak(ScoreDistribution scores, double reliability, int cut)
+    public static Estimate<DecisionConsistency> Subkoviak(ScoreDistribution scores, double reliability, int cut)
     {
-        if (reliability is not (>= 0 and <= 1)) return Uncomputable.ReliabilityOutOfRange;
-        if (scores.Items == 0) return Uncomputable.TooFewItems;
+        if (reliability is not (>= 0 and <= 1)) return Obstacle.ReliabilityOutOfRange;
+        if (scores.Items == 0) return Obstacle.TooFewItems;
         return scores.Mean.Then<DecisionConsistency>(mean =>
         {
             var tail = new BinomialTail(cut, scores.Items);
@@ -46,10 +46,10 @@ public static class SingleSitting
 
     /// <summary>The beta distribution of true rates that Huynh's method takes from mean and reliability.</summary>
     /// <remarks>Huynh 1976: α = M(1/r − 1), β = k(1/r − 1) − α.</remarks>
-    public static Computed<(double Alpha, double Beta)> HuynhParameters(double mean, int items, double reliability)
+    public static Estimate<(double Alpha, double Beta)> HuynhParameters(double mean, int items, double reliability)
     {
-        if (reliability is not (> 0 and < 1)) return Uncomputable.ReliabilityOutOfRange;
-        if (!(mean > 0 && mean < items)) return Uncomputable.NoTotalVariance;
+        if (reliability is not (> 0 and < 1)) return Obstacle.ReliabilityOutOfRange;
+        if (!(mean > 0 && mean < items)) return Obstacle.NoTotalVariance;
         var alpha = mean * ((1 / reliability) - 1);
         return (alpha, (items * ((1 / reliability) - 1)) - alpha);
     }
@@ -63,7 +63,7 @@ public static class SingleSitting
     /// Huynh, "On the reliability of decisions in domain-referenced testing", Journal of Educational Measurement 13, 1976: the bivariate
     /// beta-binomial C(k,x)·C(k,y)·B(α+x+y, β+2k−x−y)/B(α,β).
     /// </remarks>
-    public static Computed<DecisionConsistency> Huynh(double mean, int items, double reliability, int cut) =>
+    public static Estimate<DecisionConsistency> Huynh(double mean, int items, double reliability, int cut) =>
         HuynhParameters(mean, items, reliability).Then<DecisionConsistency>(rates =>
         {
             var logChoose = new double[items + 1];
@@ -99,10 +99,10 @@ public static class SingleSitting
     /// Educational Measurement 17, 1980. Both above the cut: (1−Φ(z))² + 1/2π · ∫ exp(−z²/(1 + sin θ)) dθ from 0 to arcsin r, which is
     /// Plackett's formula, Biometrika 41, 1954, with the correlation written as sin θ.
     /// </remarks>
-    public static Computed<DecisionConsistency> PengSubkoviak(double standardisedCut, double reliability)
+    public static Estimate<DecisionConsistency> PengSubkoviak(double standardisedCut, double reliability)
     {
-        if (!double.IsFinite(standardisedCut)) return Uncomputable.NotANumber;
-        if (reliability is not (>= 0 and <= 1)) return Uncomputable.ReliabilityOutOfRange;
+        if (!double.IsFinite(standardisedCut)) return Obstacle.NotANumber;
+        if (reliability is not (>= 0 and <= 1)) return Obstacle.ReliabilityOutOfRange;
         var squared = standardisedCut * standardisedCut;
         var integral = Quadrature.Nodes(0, Math.Asin(reliability)).Sum(theta => theta.Weight * Math.Exp(-squared / (1 + Math.Sin(theta.Place))));
         var extra = integral / (2 * Math.PI);

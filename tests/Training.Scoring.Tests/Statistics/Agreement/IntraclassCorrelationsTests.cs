@@ -46,7 +46,7 @@ public sealed class IntraclassCorrelationsTests
         {
             Assert.True(double.IsFinite(form.Single) && form.Single <= 1);
             if (form.Mean is Estimate<double>.Known(var mean)) Assert.True(double.IsFinite(mean));
-            if (form.Limits is Estimate<CorrelationLimits>.Known(var limits)) Assert.InRange(form.Single, limits.Lower, limits.Upper);
+            if (form.Limits is Estimate<Interval>.Known(var limits)) Assert.InRange(form.Single, limits.Lower, limits.Upper);
         }
     });
 

@@ -87,12 +87,12 @@ public sealed class ChanceTests
     [Fact]
     public void More_than_the_pool_has_cannot_be_drawn()
     {
-        DrawChances.EveryTopic([2, 2], 5).IsUnknown(Uncomputable.PoolTooSmall);
-        DrawChances.EveryTopic([], 0).IsUnknown(Uncomputable.PoolTooSmall);
-        DrawChances.Overlap(10, 11, 5, 1).IsUnknown(Uncomputable.PoolTooSmall);
-        DrawChances.Overlap(10, 5, 11, 1).IsUnknown(Uncomputable.PoolTooSmall);
-        DrawChances.ExpectedOverlap(0, 0, 0).IsUnknown(Uncomputable.PoolTooSmall);
-        DrawChances.ExpectedOverlap(10, 5, 11).IsUnknown(Uncomputable.PoolTooSmall);
+        DrawChances.EveryTopic([2, 2], 5).IsUnknown(Obstacle.PoolTooSmall);
+        DrawChances.EveryTopic([], 0).IsUnknown(Obstacle.PoolTooSmall);
+        DrawChances.Overlap(10, 11, 5, 1).IsUnknown(Obstacle.PoolTooSmall);
+        DrawChances.Overlap(10, 5, 11, 1).IsUnknown(Obstacle.PoolTooSmall);
+        DrawChances.ExpectedOverlap(0, 0, 0).IsUnknown(Obstacle.PoolTooSmall);
+        DrawChances.ExpectedOverlap(10, 5, 11).IsUnknown(Obstacle.PoolTooSmall);
     }
 
     [Fact]

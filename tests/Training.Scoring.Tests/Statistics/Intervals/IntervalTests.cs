@@ -19,7 +19,7 @@ public sealed class IntervalTests
     [Fact]
     public void Intervals_of_a_share_hold_it_and_mirror() => AnyShare.Sample((counted, all) =>
     {
-        foreach (var interval in new Func<long, long, double, Computed<Interval>>[] { ShareInterval.Wilson, ShareInterval.ClopperPearson })
+        foreach (var interval in new Func<long, long, double, Estimate<Interval>>[] { ShareInterval.Wilson, ShareInterval.ClopperPearson })
         {
             var limits = interval(counted, all, 0.95).Known();
             var mirrored = interval(all - counted, all, 0.95).Known();
@@ -45,10 +45,10 @@ public sealed class IntervalTests
     [Fact]
     public void Without_answers_there_is_no_interval()
     {
-        ShareInterval.Wilson(0, 0, 0.95).IsUnknown(Uncomputable.NoAnswers);
-        ShareInterval.ClopperPearson(0, 0, 0.95).IsUnknown(Uncomputable.NoAnswers);
-        CorrelationInterval.Fisher(0.5, 3, 0.95).IsUnknown(Uncomputable.TooFewPeople);
-        CorrelationInterval.Fisher(double.NaN, 30, 0.95).IsUnknown(Uncomputable.NotANumber);
+        ShareInterval.Wilson(0, 0, 0.95).IsUnknown(Obstacle.NoAnswers);
+        ShareInterval.ClopperPearson(0, 0, 0.95).IsUnknown(Obstacle.NoAnswers);
+        CorrelationInterval.Fisher(0.5, 3, 0.95).IsUnknown(Obstacle.TooFewPeople);
+        CorrelationInterval.Fisher(double.NaN, 30, 0.95).IsUnknown(Obstacle.NotANumber);
     }
 
     [Theory, InlineData(-1), InlineData(1)]

@@ -28,7 +28,7 @@ internal static class IntervalValues
         ("flags.rows", QuizData.Rows("item-flags.csv").Count(row => row["flags"] == Flags(row))),
     ];
 
-    private static IEnumerable<(string Name, object Value)> Limits(string name, Computed<Interval> interval) =>
+    private static IEnumerable<(string Name, object Value)> Limits(string name, Estimate<Interval> interval) =>
         [($"{name}_lo", interval.Known().Lower), ($"{name}_hi", interval.Known().Upper)];
 
     private static string Flags(IReadOnlyDictionary<string, string> row)

@@ -9,9 +9,9 @@ public sealed class ItemFlagsTests
     [Fact]
     public void Without_a_discrimination_only_difficulty_is_looked_at()
     {
-        Assert.Equal([ItemFlag.TooEasy], ItemFlags.Of(500, 500, Uncomputable.NoItemVariance));
-        Assert.Equal([ItemFlag.TooHard], ItemFlags.Of(500, 0, Uncomputable.NoItemVariance));
-        Assert.Empty(ItemFlags.Of(40, 40, Uncomputable.NoItemVariance));
+        Assert.Equal([ItemFlag.TooEasy], ItemFlags.Of(500, 500, Obstacle.NoItemVariance));
+        Assert.Equal([ItemFlag.TooHard], ItemFlags.Of(500, 0, Obstacle.NoItemVariance));
+        Assert.Empty(ItemFlags.Of(40, 40, Obstacle.NoItemVariance));
     }
 
     [Fact]

@@ -85,8 +85,8 @@ public sealed class DrawnTallyTests
         var result = Tally([[new("q1", true)]]).Result("q2");
 
         Assert.Equal(0, result.Exposure.Known());
-        result.Difficulty.IsUnknown(Uncomputable.NoAnswers);
-        result.Discrimination.IsUnknown(Uncomputable.NoAnswers);
+        result.Difficulty.IsUnknown(Obstacle.NoAnswers);
+        result.Discrimination.IsUnknown(Obstacle.NoAnswers);
     }
 
     [Fact]
@@ -95,23 +95,23 @@ public sealed class DrawnTallyTests
         var result = Tally([[new("q1", true)], [new("q1", false)]]).Result("q1");
 
         Assert.Equal(0.5, result.Difficulty.Known());
-        result.Discrimination.IsUnknown(Uncomputable.TooFewItems);
+        result.Discrimination.IsUnknown(Obstacle.TooFewItems);
     }
 
     [Fact]
     public void Without_sittings_there_is_nothing()
     {
         Assert.Empty(new DrawnTally().Results());
-        new DrawnTally().Result("q1").Exposure.IsUnknown(Uncomputable.NoAnswers);
+        new DrawnTally().Result("q1").Exposure.IsUnknown(Obstacle.NoAnswers);
     }
 
     [Fact]
     public void One_sitting_or_answers_that_are_all_right_have_no_discrimination()
     {
-        DiscriminationOfFirst([[new("q1", true), new("q2", false)]]).IsUnknown(Uncomputable.TooFewPeople);
-        DiscriminationOfFirst([[new("q1", true), new("q2", false)], [new("q1", true), new("q2", true)]]).IsUnknown(Uncomputable.NoItemVariance);
-        DiscriminationOfFirst([[new("q1", true), new("q2", true)], [new("q1", false), new("q2", true)]]).IsUnknown(Uncomputable.NoTotalVariance);
+        DiscriminationOfFirst([[new("q1", true), new("q2", false)]]).IsUnknown(Obstacle.TooFewPeople);
+        DiscriminationOfFirst([[new("q1", true), new("q2", false)], [new("q1", true), new("q2", true)]]).IsUnknown(Obstacle.NoItemVariance);
+        DiscriminationOfFirst([[new("q1", true), new("q2", true)], [new("q1", false), new("q2", true)]]).IsUnknown(Obstacle.NoTotalVariance);
 
-        static Computed<double> DiscriminationOfFirst(DrawnScore[][] sittings) => Tally(sittings).Result("q1").Discrimination;
+        static Estimate<double> DiscriminationOfFirst(DrawnScore[][] sittings) => Tally(sittings).Result("q1").Discrimination;
     }
 }

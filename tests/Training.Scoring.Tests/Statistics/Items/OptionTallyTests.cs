@@ -36,11 +36,11 @@ public sealed class OptionTallyTests
     [Fact]
     public void Where_nobody_is_stronger_options_are_counted_and_not_divided()
     {
-        Assert.Equal(Undivided(0, Uncomputable.NoAnswers), Tally().Choices()[0]);
-        Assert.Equal(Undivided(1, Uncomputable.TooFewPeople), Tally((0.5, ["a"])).Choices()[0]);
-        Assert.Equal(Undivided(1, Uncomputable.NoTotalVariance), Tally((0.5, ["a"]), (0.5, ["b"])).Choices()[0]);
+        Assert.Equal(Undivided(0, Obstacle.NoAnswers), Tally().Choices()[0]);
+        Assert.Equal(Undivided(1, Obstacle.TooFewPeople), Tally((0.5, ["a"])).Choices()[0]);
+        Assert.Equal(Undivided(1, Obstacle.NoTotalVariance), Tally((0.5, ["a"]), (0.5, ["b"])).Choices()[0]);
 
-        static OptionChoice Undivided(long chosen, Uncomputable because) => new("a", chosen, because, because);
+        static OptionChoice Undivided(long chosen, Obstacle because) => new("a", chosen, because, because);
     }
 
     [Theory, InlineData(-0.1), InlineData(1.1), InlineData(double.NaN)]

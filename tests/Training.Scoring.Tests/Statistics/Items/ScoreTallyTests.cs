@@ -4,7 +4,7 @@ namespace Training.Scoring.Tests;
 
 public sealed class ScoreTallyTests
 {
-    private const Uncomputable NoTotalVariance = Uncomputable.NoTotalVariance;
+    private const Obstacle NoTotalVariance = Obstacle.NoTotalVariance;
 
     private static readonly double[][] OneEasyItem = [[1, 0, 0], [1, 1, 0], [1, 1, 1], [1, 0, 1]];
 
@@ -48,8 +48,8 @@ public sealed class ScoreTallyTests
         var item = Tallies.Of(OneEasyItem).Item(0);
 
         Assert.Equal(1, item.Difficulty.Known());
-        item.RestCorrelation.IsUnknown(Uncomputable.NoItemVariance);
-        item.TotalCorrelation.IsUnknown(Uncomputable.NoItemVariance);
+        item.RestCorrelation.IsUnknown(Obstacle.NoItemVariance);
+        item.TotalCorrelation.IsUnknown(Obstacle.NoItemVariance);
     }
 
     [Fact]
@@ -87,12 +87,12 @@ public sealed class ScoreTallyTests
     {
         var tally = new ScoreTally(2);
 
-        tally.TotalMean.IsUnknown(Uncomputable.NoAnswers);
-        tally.Alpha.IsUnknown(Uncomputable.NoAnswers);
-        tally.Kr20.IsUnknown(Uncomputable.NoAnswers);
-        tally.Components.IsUnknown(Uncomputable.NoAnswers);
-        tally.Item(0).Difficulty.IsUnknown(Uncomputable.NoAnswers);
-        tally.Item(0).RestCorrelation.IsUnknown(Uncomputable.NoAnswers);
+        tally.TotalMean.IsUnknown(Obstacle.NoAnswers);
+        tally.Alpha.IsUnknown(Obstacle.NoAnswers);
+        tally.Kr20.IsUnknown(Obstacle.NoAnswers);
+        tally.Components.IsUnknown(Obstacle.NoAnswers);
+        tally.Item(0).Difficulty.IsUnknown(Obstacle.NoAnswers);
+        tally.Item(0).RestCorrelation.IsUnknown(Obstacle.NoAnswers);
     }
 
     [Fact]
@@ -103,12 +103,12 @@ public sealed class ScoreTallyTests
         Assert.Equal(2, tally.TotalMean.Known());
         Assert.Equal(0, tally.PopulationVariance.Known());
         Assert.Equal(1, tally.Item(0).Difficulty.Known());
-        tally.SampleVariance.IsUnknown(Uncomputable.TooFewPeople);
-        tally.Alpha.IsUnknown(Uncomputable.TooFewPeople);
-        tally.Kr20.IsUnknown(Uncomputable.TooFewPeople);
-        tally.Components.IsUnknown(Uncomputable.TooFewPeople);
-        tally.Item(0).RestCorrelation.IsUnknown(Uncomputable.TooFewPeople);
-        tally.Item(0).AlphaIfDropped.IsUnknown(Uncomputable.TooFewPeople);
+        tally.SampleVariance.IsUnknown(Obstacle.TooFewPeople);
+        tally.Alpha.IsUnknown(Obstacle.TooFewPeople);
+        tally.Kr20.IsUnknown(Obstacle.TooFewPeople);
+        tally.Components.IsUnknown(Obstacle.TooFewPeople);
+        tally.Item(0).RestCorrelation.IsUnknown(Obstacle.TooFewPeople);
+        tally.Item(0).AlphaIfDropped.IsUnknown(Obstacle.TooFewPeople);
     }
 
     [Fact]
@@ -116,31 +116,31 @@ public sealed class ScoreTallyTests
     {
         var tally = Tallies.Of([[1], [0], [1]]);
 
-        tally.Alpha.IsUnknown(Uncomputable.TooFewItems);
-        tally.Kr20.IsUnknown(Uncomputable.TooFewItems);
-        tally.Components.IsUnknown(Uncomputable.TooFewItems);
-        tally.Item(0).RestCorrelation.IsUnknown(Uncomputable.TooFewItems);
-        tally.Item(0).AlphaIfDropped.IsUnknown(Uncomputable.TooFewItems);
+        tally.Alpha.IsUnknown(Obstacle.TooFewItems);
+        tally.Kr20.IsUnknown(Obstacle.TooFewItems);
+        tally.Components.IsUnknown(Obstacle.TooFewItems);
+        tally.Item(0).RestCorrelation.IsUnknown(Obstacle.TooFewItems);
+        tally.Item(0).AlphaIfDropped.IsUnknown(Obstacle.TooFewItems);
     }
 
     [Fact]
-    public void A_table_without_items_has_no_statistic() => Tallies.Of([[], []]).TotalMean.IsUnknown(Uncomputable.TooFewItems);
+    public void A_table_without_items_has_no_statistic() => Tallies.Of([[], []]).TotalMean.IsUnknown(Obstacle.TooFewItems);
 
     [Theory, InlineData(double.NaN), InlineData(double.PositiveInfinity), InlineData(-1e101)]
     public void What_is_no_score_makes_every_statistic_uncomputable(double score)
     {
         var tally = Tallies.Of([[1, 0, 1], [0, score, 1], [1, 1, 0]]);
 
-        tally.TotalMean.IsUnknown(Uncomputable.NotANumber);
-        tally.Alpha.IsUnknown(Uncomputable.NotANumber);
-        tally.Components.IsUnknown(Uncomputable.NotANumber);
-        tally.Item(0).Difficulty.IsUnknown(Uncomputable.NotANumber);
-        tally.Item(0).RestCorrelation.IsUnknown(Uncomputable.NotANumber);
+        tally.TotalMean.IsUnknown(Obstacle.NotANumber);
+        tally.Alpha.IsUnknown(Obstacle.NotANumber);
+        tally.Components.IsUnknown(Obstacle.NotANumber);
+        tally.Item(0).Difficulty.IsUnknown(Obstacle.NotANumber);
+        tally.Item(0).RestCorrelation.IsUnknown(Obstacle.NotANumber);
     }
 
     [Fact]
     public void KR_20_is_for_right_or_wrong_only() =>
-        Tallies.Of([[1, 2], [0, 1], [1, 0]]).Kr20.IsUnknown(Uncomputable.NotRightOrWrong);
+        Tallies.Of([[1, 2], [0, 1], [1, 0]]).Kr20.IsUnknown(Obstacle.NotRightOrWrong);
 
     [Fact]
     public void A_row_of_another_length_is_a_mistake_of_the_caller() => Assert.Throws<ArgumentException>(() => new ScoreTally(2).Add([1.0]));

@@ -31,10 +31,10 @@ public sealed class UpperLowerTallyTests
     [Fact]
     public void Without_people_above_others_there_is_no_index()
     {
-        new UpperLowerTally(1).Index(0).IsUnknown(Uncomputable.NoAnswers);
-        Tallies.UpperLower([[1, 0]]).Index(0).IsUnknown(Uncomputable.TooFewPeople);
-        Tallies.UpperLower([[1, 0], [0, 1], [1, 0]]).Index(0).IsUnknown(Uncomputable.NoTotalVariance);
-        Tallies.UpperLower([[1, 0], [double.NaN, 1], [1, 1]]).Index(0).IsUnknown(Uncomputable.NotANumber);
+        new UpperLowerTally(1).Index(0).IsUnknown(Obstacle.NoAnswers);
+        Tallies.UpperLower([[1, 0]]).Index(0).IsUnknown(Obstacle.TooFewPeople);
+        Tallies.UpperLower([[1, 0], [0, 1], [1, 0]]).Index(0).IsUnknown(Obstacle.NoTotalVariance);
+        Tallies.UpperLower([[1, 0], [double.NaN, 1], [1, 1]]).Index(0).IsUnknown(Obstacle.NotANumber);
     }
 
     [Fact]

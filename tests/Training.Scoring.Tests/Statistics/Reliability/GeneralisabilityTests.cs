@@ -93,7 +93,7 @@ public sealed class GeneralisabilityTests
     public void A_cut_far_from_the_mean_is_decided_more_dependably() => AnyTable.RightOrWrong.Sample(table =>
     {
         var parts = Nested(table).Components.Known();
-        if (parts.PhiAt(20, parts.Mean) is not Computed<double>.Known(var atMean)) return;
+        if (parts.PhiAt(20, parts.Mean) is not Estimate<double>.Known(var atMean)) return;
 
         Assert.True(parts.PhiAt(20, parts.Mean + 0.3).Known() >= atMean - 1e-12);
     });
@@ -101,12 +101,12 @@ public sealed class GeneralisabilityTests
     [Fact]
     public void Drawn_forms_need_two_people_and_more_than_a_question_each()
     {
-        Nested([]).Components.IsUnknown(Uncomputable.NoAnswers);
-        Nested([[]]).Components.IsUnknown(Uncomputable.NoAnswers);
-        Nested([[1, 0]]).Components.IsUnknown(Uncomputable.TooFewPeople);
-        Nested([[1], [0]]).Components.IsUnknown(Uncomputable.TooFewItems);
-        Nested([[1, 1], [1, 1]]).Components.Then(parts => parts.Generalisability(2)).IsUnknown(Uncomputable.NoTotalVariance);
-        Nested([[0, 0], [0, 0]]).Components.Then(parts => parts.Generalisability(2)).IsUnknown(Uncomputable.NoTotalVariance);
+        Nested([]).Components.IsUnknown(Obstacle.NoAnswers);
+        Nested([[]]).Components.IsUnknown(Obstacle.NoAnswers);
+        Nested([[1, 0]]).Components.IsUnknown(Obstacle.TooFewPeople);
+        Nested([[1], [0]]).Components.IsUnknown(Obstacle.TooFewItems);
+        Nested([[1, 1], [1, 1]]).Components.Then(parts => parts.Generalisability(2)).IsUnknown(Obstacle.NoTotalVariance);
+        Nested([[0, 0], [0, 0]]).Components.Then(parts => parts.Generalisability(2)).IsUnknown(Obstacle.NoTotalVariance);
     }
 
     [Fact]

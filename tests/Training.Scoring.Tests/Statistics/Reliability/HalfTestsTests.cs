@@ -9,16 +9,16 @@ public sealed class HalfTestsTests
     [Fact]
     public void Where_all_decide_the_same_there_is_nothing_to_correlate()
     {
-        HalfTests.From(0, 0, 0, 30).IsUnknown(Uncomputable.OneDecisionOnly);
-        HalfTests.From(30, 0, 0, 0).IsUnknown(Uncomputable.OneDecisionOnly);
+        HalfTests.From(0, 0, 0, 30).IsUnknown(Obstacle.OneDecisionOnly);
+        HalfTests.From(30, 0, 0, 0).IsUnknown(Obstacle.OneDecisionOnly);
     }
 
     [Fact]
     public void Bad_input_gives_a_reason()
     {
-        HalfTests.From(0, 0, 0, 0).IsUnknown(Uncomputable.NoAnswers);
-        HalfTests.From(0, 10, 10, 0).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        HalfTests.From(double.PositiveInfinity, 1, 1, 1).IsUnknown(Uncomputable.NotANumber);
+        HalfTests.From(0, 0, 0, 0).IsUnknown(Obstacle.NoAnswers);
+        HalfTests.From(0, 10, 10, 0).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        HalfTests.From(double.PositiveInfinity, 1, 1, 1).IsUnknown(Obstacle.NotANumber);
         Assert.Throws<ArgumentOutOfRangeException>(() => HalfTests.From(1, -1, 1, 1));
     }
 }

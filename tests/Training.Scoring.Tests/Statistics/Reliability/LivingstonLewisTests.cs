@@ -58,14 +58,14 @@ public sealed class LivingstonLewisTests
 
     [Theory, InlineData(0), InlineData(1), InlineData(double.NaN)]
     public void A_reliability_out_of_range_gives_no_classification(double reliability) =>
-        LivingstonLewis.Classify(ReliabilityValues.Exam, reliability, 28).IsUnknown(Uncomputable.ReliabilityOutOfRange);
+        LivingstonLewis.Classify(ReliabilityValues.Exam, reliability, 28).IsUnknown(Obstacle.ReliabilityOutOfRange);
 
     [Fact]
     public void People_must_be_there_and_differ()
     {
-        LivingstonLewis.Classify(new(10), 0.5, 5).IsUnknown(Uncomputable.NoAnswers);
-        LivingstonLewis.Classify(Tallies.Distribution(10, [(7, 1)]), 0.5, 5).IsUnknown(Uncomputable.TooFewPeople);
-        LivingstonLewis.Classify(Tallies.Distribution(10, [(7, 9)]), 0.5, 5).IsUnknown(Uncomputable.NoTotalVariance);
+        LivingstonLewis.Classify(new(10), 0.5, 5).IsUnknown(Obstacle.NoAnswers);
+        LivingstonLewis.Classify(Tallies.Distribution(10, [(7, 1)]), 0.5, 5).IsUnknown(Obstacle.TooFewPeople);
+        LivingstonLewis.Classify(Tallies.Distribution(10, [(7, 9)]), 0.5, 5).IsUnknown(Obstacle.NoTotalVariance);
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class LivingstonLewisTests
         {
             var classified = LivingstonLewis.Classify(Tallies.Distribution(20, scores.Select(score => (score, 1))), reliability, cut);
 
-            if (classified is Computed<Classification>.Known(var shares)) Assert.InRange(shares.Accuracy, 0, 1 + 1e-6);
+            if (classified is Estimate<Classification>.Known(var shares)) Assert.InRange(shares.Accuracy, 0, 1 + 1e-6);
         },
         iter: 100);
 

@@ -16,9 +16,9 @@ public sealed class ScoreDistributionTests
     [Fact]
     public void Nobody_has_no_mean_and_one_person_no_sample_variance()
     {
-        new ScoreDistribution(6).Mean.IsUnknown(Uncomputable.NoAnswers);
-        new ScoreDistribution(6).PopulationVariance.IsUnknown(Uncomputable.NoAnswers);
-        Tallies.Distribution(6, [(2, 1)]).SampleVariance.IsUnknown(Uncomputable.TooFewPeople);
+        new ScoreDistribution(6).Mean.IsUnknown(Obstacle.NoAnswers);
+        new ScoreDistribution(6).PopulationVariance.IsUnknown(Obstacle.NoAnswers);
+        Tallies.Distribution(6, [(2, 1)]).SampleVariance.IsUnknown(Obstacle.TooFewPeople);
     }
 
     [Fact]

@@ -10,7 +10,7 @@ public sealed class SingleSittingTests
     {
         Assert.InRange(consistency.Agreement, consistency.ByChance - 1e-9, 1 + 1e-9);
         Assert.InRange(consistency.ByChance, 0.5 - 1e-9, 1 + 1e-9);
-        if (consistency.Kappa is Computed<double>.Known(var kappa)) Assert.InRange(kappa, -1e-6, 1 + 1e-6);
+        if (consistency.Kappa is Estimate<double>.Known(var kappa)) Assert.InRange(kappa, -1e-6, 1 + 1e-6);
     }
 
     [Fact]
@@ -30,8 +30,8 @@ public sealed class SingleSittingTests
         {
             var subkoviak = SingleSitting.Subkoviak(Some, 0.5, cut).Known();
             Assert.Equal(1, subkoviak.Agreement);
-            subkoviak.Kappa.IsUnknown(Uncomputable.OneDecisionOnly);
-            SingleSitting.Huynh(2, 4, 0.5, cut).Then(consistency => consistency.Kappa).IsUnknown(Uncomputable.OneDecisionOnly);
+            subkoviak.Kappa.IsUnknown(Obstacle.OneDecisionOnly);
+            SingleSitting.Huynh(2, 4, 0.5, cut).Then(consistency => consistency.Kappa).IsUnknown(Obstacle.OneDecisionOnly);
         }
     }
 
@@ -46,22 +46,22 @@ public sealed class SingleSittingTests
     [Theory, InlineData(-0.1), InlineData(1.1), InlineData(double.NaN)]
     public void A_reliability_out_of_range_gives_no_consistency(double reliability)
     {
-        SingleSitting.Subkoviak(Some, reliability, 2).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        SingleSitting.Huynh(2, 4, reliability, 2).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        SingleSitting.PengSubkoviak(0, reliability).IsUnknown(Uncomputable.ReliabilityOutOfRange);
+        SingleSitting.Subkoviak(Some, reliability, 2).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        SingleSitting.Huynh(2, 4, reliability, 2).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        SingleSitting.PengSubkoviak(0, reliability).IsUnknown(Obstacle.ReliabilityOutOfRange);
     }
 
     [Fact]
     public void Bad_input_gives_a_reason()
     {
-        SingleSitting.Livingston(4, 0, 0.5, 2).IsUnknown(Uncomputable.NoTotalVariance);
-        SingleSitting.Livingston(4, 2, 1.1, 2).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        SingleSitting.Livingston(double.NaN, 2, 0.5, 2).IsUnknown(Uncomputable.NotANumber);
-        SingleSitting.Subkoviak(new(4), 0.5, 2).IsUnknown(Uncomputable.NoAnswers);
-        SingleSitting.Subkoviak(Tallies.Distribution(0, [(0, 3)]), 0.5, 0).IsUnknown(Uncomputable.TooFewItems);
-        SingleSitting.Huynh(0, 4, 0.5, 2).IsUnknown(Uncomputable.NoTotalVariance);
-        SingleSitting.Huynh(4, 4, 0.5, 2).IsUnknown(Uncomputable.NoTotalVariance);
-        SingleSitting.Huynh(2, 4, 0, 2).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        SingleSitting.PengSubkoviak(double.PositiveInfinity, 0.5).IsUnknown(Uncomputable.NotANumber);
+        SingleSitting.Livingston(4, 0, 0.5, 2).IsUnknown(Obstacle.NoTotalVariance);
+        SingleSitting.Livingston(4, 2, 1.1, 2).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        SingleSitting.Livingston(double.NaN, 2, 0.5, 2).IsUnknown(Obstacle.NotANumber);
+        SingleSitting.Subkoviak(new(4), 0.5, 2).IsUnknown(Obstacle.NoAnswers);
+        SingleSitting.Subkoviak(Tallies.Distribution(0, [(0, 3)]), 0.5, 0).IsUnknown(Obstacle.TooFewItems);
+        SingleSitting.Huynh(0, 4, 0.5, 2).IsUnknown(Obstacle.NoTotalVariance);
+        SingleSitting.Huynh(4, 4, 0.5, 2).IsUnknown(Obstacle.NoTotalVariance);
+        SingleSitting.Huynh(2, 4, 0, 2).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        SingleSitting.PengSubkoviak(double.PositiveInfinity, 0.5).IsUnknown(Obstacle.NotANumber);
     }
 }

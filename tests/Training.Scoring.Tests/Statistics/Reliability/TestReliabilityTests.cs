@@ -34,9 +34,9 @@ public sealed class TestReliabilityTests
     [Fact]
     public void Spearman_Brown_stops_before_its_pole()
     {
-        TestReliability.SpearmanBrown(-0.6, 3).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        TestReliability.SpearmanBrown(1.1, 3).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        TestReliability.SpearmanBrown(double.NaN, 3).IsUnknown(Uncomputable.NotANumber);
+        TestReliability.SpearmanBrown(-0.6, 3).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        TestReliability.SpearmanBrown(1.1, 3).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        TestReliability.SpearmanBrown(double.NaN, 3).IsUnknown(Obstacle.NotANumber);
         Assert.Throws<ArgumentOutOfRangeException>(() => TestReliability.SpearmanBrown(0.5, 0));
     }
 
@@ -44,7 +44,7 @@ public sealed class TestReliabilityTests
     public void KR_21_is_never_above_KR_20() => AnyTable.RightOrWrong.Sample(table =>
     {
         var tally = Tallies.Of(table);
-        if (tally.Kr20 is not Computed<double>.Known(var kr20)) return;
+        if (tally.Kr20 is not Estimate<double>.Known(var kr20)) return;
 
         var kr21 = TestReliability.Kr21(tally.Items, tally.TotalMean.Known(), tally.PopulationVariance.Known()).Known();
 
@@ -54,10 +54,10 @@ public sealed class TestReliabilityTests
     [Fact]
     public void KR_21_needs_two_items_and_people_who_differ()
     {
-        TestReliability.Kr21(1, 0.5, 0.25).IsUnknown(Uncomputable.TooFewItems);
-        TestReliability.Kr21(10, 10, 0).IsUnknown(Uncomputable.NoTotalVariance);
-        TestReliability.Kr21(10, double.NaN, 1).IsUnknown(Uncomputable.NotANumber);
-        TestReliability.Kr21(10, 5, double.NaN).IsUnknown(Uncomputable.NotANumber);
+        TestReliability.Kr21(1, 0.5, 0.25).IsUnknown(Obstacle.TooFewItems);
+        TestReliability.Kr21(10, 10, 0).IsUnknown(Obstacle.NoTotalVariance);
+        TestReliability.Kr21(10, double.NaN, 1).IsUnknown(Obstacle.NotANumber);
+        TestReliability.Kr21(10, 5, double.NaN).IsUnknown(Obstacle.NotANumber);
     }
 
     [Fact]
@@ -66,9 +66,9 @@ public sealed class TestReliabilityTests
         Assert.Equal(0, TestReliability.StandardErrorOfMeasurement(4, 1).Known());
         Assert.Equal(2, TestReliability.StandardErrorOfMeasurement(4, 0).Known());
         Assert.Equal(Math.Sqrt(6), TestReliability.StandardErrorOfMeasurement(4, -0.5).Known(), 1e-12);
-        TestReliability.StandardErrorOfMeasurement(4, 1.1).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        TestReliability.StandardErrorOfMeasurement(-1, 0.5).IsUnknown(Uncomputable.NoTotalVariance);
-        TestReliability.StandardErrorOfMeasurement(double.NaN, 0.5).IsUnknown(Uncomputable.NotANumber);
+        TestReliability.StandardErrorOfMeasurement(4, 1.1).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        TestReliability.StandardErrorOfMeasurement(-1, 0.5).IsUnknown(Obstacle.NoTotalVariance);
+        TestReliability.StandardErrorOfMeasurement(double.NaN, 0.5).IsUnknown(Obstacle.NotANumber);
     }
 
     [Fact]
@@ -94,10 +94,10 @@ public sealed class TestReliabilityTests
     [Fact]
     public void Feldt_limits_need_people_items_and_an_alpha()
     {
-        TestReliability.FeldtLimits(0.5, 1, 5, 0.95).IsUnknown(Uncomputable.TooFewPeople);
-        TestReliability.FeldtLimits(0.5, 5, 1, 0.95).IsUnknown(Uncomputable.TooFewItems);
-        TestReliability.FeldtLimits(1.1, 5, 5, 0.95).IsUnknown(Uncomputable.ReliabilityOutOfRange);
-        TestReliability.FeldtLimits(double.NaN, 5, 5, 0.95).IsUnknown(Uncomputable.NotANumber);
+        TestReliability.FeldtLimits(0.5, 1, 5, 0.95).IsUnknown(Obstacle.TooFewPeople);
+        TestReliability.FeldtLimits(0.5, 5, 1, 0.95).IsUnknown(Obstacle.TooFewItems);
+        TestReliability.FeldtLimits(1.1, 5, 5, 0.95).IsUnknown(Obstacle.ReliabilityOutOfRange);
+        TestReliability.FeldtLimits(double.NaN, 5, 5, 0.95).IsUnknown(Obstacle.NotANumber);
         Assert.Throws<ArgumentOutOfRangeException>(() => TestReliability.FeldtLimits(0.5, 5, 5, 1));
     }
 }

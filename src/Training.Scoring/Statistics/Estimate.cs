@@ -1,3 +1,5 @@
+using System.Diagnostics;
+
 namespace Training.Scoring;
 
 /// <summary>A statistic, or why what was given does not determine it. No number in it is ever infinite or not a number.</summary>
@@ -19,4 +21,12 @@ public abstract record Estimate<T>
 
     /// <summary>Why there is no value.</summary>
     public static implicit operator Estimate<T>(Obstacle because) => new Unknown(because);
+
+    /// <summary>What follows from the statistic; where there is none, the same reason holds for what would follow.</summary>
+    public Estimate<TNext> Then<TNext>(Func<T, Estimate<TNext>> next) => this switch
+    {
+        Known(var value) => next(value),
+        Unknown(var because) => because,
+        _ => throw new UnreachableException(),
+    };
 }
