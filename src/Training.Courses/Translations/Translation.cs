@@ -24,20 +24,19 @@ public static class Translation
         var marks = MarksOf(files, courseId, OriginalOf(language));
         if (marks.Count == 0) return null;
         var text = new StringBuilder("# The state of the original that each part was last compared with. A part that changed there is a finding here.\n");
-        foreach (var (part, mark, _) in marks) text.Append(part).Append(": ").Append(mark).Append('\n');
+        foreach (var (part, mark) in marks) text.Append(part).Append(": ").Append(mark).Append('\n');
         return text.ToString();
     }
 
     /// <summary>Each part of a course in one language with a mark of its words, in the order of the course.</summary>
-    internal static IReadOnlyList<(string Part, string Mark, Place Place)> MarksOf(CourseFiles files, string courseId, Language language)
+    internal static IReadOnlyList<(string Part, string Mark)> MarksOf(CourseFiles files, string courseId, Language language)
     {
         var folder = $"{courseId}/{language.Tag()}/";
-        var marks = new List<(string, string, Place)>();
-        if (files.Find($"{folder}course.md") is { } course) marks.Add(("course", MarkOf(course), new($"{folder}course.md")));
+        var marks = new List<(string, string)>();
+        if (files.Find($"{folder}course.md") is { } course) marks.Add(("course", MarkOf(course)));
         foreach (var path in files.Paths.Where(path => path.StartsWith($"{folder}modules/", StringComparison.Ordinal) && path.EndsWith(".md", StringComparison.Ordinal)))
         {
-            var part = $"module {path[$"{folder}modules/".Length..^".md".Length]}";
-            marks.Add((part, MarkOf(files.Find(path) ?? ""), new(path, null, part)));
+            marks.Add(($"module {path[$"{folder}modules/".Length..^".md".Length]}", MarkOf(files.Find(path) ?? "")));
         }
 
         marks.AddRange(Sections(files, $"{folder}questions.md", "question", language));
@@ -47,15 +46,11 @@ public static class Translation
 
     internal static Language OriginalOf(Language translation) => LanguageTags.All.Single(language => language != translation);
 
-    private static IEnumerable<(string Part, string Mark, Place Place)> Sections(CourseFiles files, string path, string kind, Language language)
+    private static IEnumerable<(string Part, string Mark)> Sections(CourseFiles files, string path, string kind, Language language)
     {
         // Findings of the file itself were reported when its words were read.
         if (files.Find(path) is null || WordFile.Read(files, path, language, []) is not { } file) return [];
-        return file.Sections().Select(section =>
-        {
-            var part = $"{kind} {PlainText.Of(section.Heading)}";
-            return (part, MarkOf(section.Source), new Place(path, section.Line, part));
-        });
+        return file.Sections().Select(section => ($"{kind} {PlainText.Of(section.Heading)}", MarkOf(section.Source)));
     }
 
     /// <summary>Of the words alone: a line that breaks elsewhere changes nothing.</summary>

@@ -20,7 +20,7 @@ internal static class TranslationReader
         }
 
         var fields = new Fields(marked, path, null, folder.Problems);
-        foreach (var (part, mark, _) in Translation.MarksOf(folder.Files, folder.Id, Translation.OriginalOf(language)))
+        foreach (var (part, mark) in Translation.MarksOf(folder.Files, folder.Id, Translation.OriginalOf(language)))
         {
             fields.Part = part;
             if (fields.OptionalText(part) is not { } known) fields.Report(CourseProblems.TranslationUnmarked, 1, mark, language.Tag());

@@ -22,13 +22,17 @@ public static class AskedPool
     public static Course AskedAt(this Course course, SnakesOfPlace place) =>
         course with { Questions = [.. course.Questions.Where(question => place.Has(question.Snakes))] };
 
-    /// <summary>What the pool lacks, in blueprint order, critical ones first; empty where a quiz can be drawn.</summary>
+    /// <summary>
+    /// What the pool lacks, in blueprint order, critical ones first; empty where a quiz can be drawn, at whatever place: a question about some
+    /// snakes fills no gap, since a site may lack them.
+    /// </summary>
     public static IReadOnlyList<PoolGap> Gaps(this Course course) =>
     [
         .. from row in course.Quiz.Blueprint
            from isCritical in CriticalFirst
            let asked = isCritical ? row.Critical : row.Questions - row.Critical
-           let missing = asked - course.Questions.Count(question => question.Topic == row.Topic && question.IsCritical == isCritical)
+           let missing = asked - course.Questions.Count(
+               question => question.Snakes.Count == 0 && question.Topic == row.Topic && question.IsCritical == isCritical)
            where missing > 0
            select new PoolGap(row.Topic, isCritical, missing),
     ];

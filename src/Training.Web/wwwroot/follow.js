@@ -10,9 +10,9 @@ async function look() {
 }
 
 async function follow() {
-  // A server that is started again is looked for again, too.
+  // A server that is started again is looked for again, too. A tab that nobody sees asks for nothing: it would keep a sign-in alive.
   try {
-    await look();
+    if (!document.hidden) await look();
   } catch {
     // Nothing to do until the next look.
   }

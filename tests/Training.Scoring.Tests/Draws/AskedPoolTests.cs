@@ -7,6 +7,9 @@ public sealed class AskedPoolTests
 {
     private static readonly Course Course = TestCourse.Mixed;
 
+    private static SpeciesSheet Sheet(string id, SpeciesGroup group) => new(
+        id, group, [], new Fact("F-SP-01", "x", "y", FactStanding.FromMemory), null, [], [], [], new Dictionary<Language, SpeciesWords>());
+
     private static HashSet<string> Ids(IEnumerable<Question> questions) => questions.Select(question => question.Id).ToHashSet(StringComparer.Ordinal);
 
     [Fact]
@@ -34,8 +37,6 @@ public sealed class AskedPoolTests
     {
         var coral = Course.Questions[0] with { Snakes = ["coral"] };
         var course = Course with { Questions = [coral, .. Course.Questions.Skip(1)] };
-        SpeciesSheet Sheet(string id, SpeciesGroup group) => new(
-            id, group, [], new Fact("F-SP-01", "x", "y", FactStanding.FromMemory), null, [], [], [], new Dictionary<Language, SpeciesWords>());
 
         Assert.DoesNotContain(coral, course.AskedAt(SnakesOfPlace.Of([Sheet("sidewinder", SpeciesGroup.PitViper)])).Questions);
         Assert.Contains(coral, course.AskedAt(SnakesOfPlace.Of([Sheet("sidewinder", SpeciesGroup.PitViper), Sheet("texas-coral", SpeciesGroup.Coral)])).Questions);
@@ -43,6 +44,22 @@ public sealed class AskedPoolTests
         Assert.Equal(course.Questions, course.AskedAt(SnakesOfPlace.Unknown).Questions);
         Assert.Equal(course.Questions, course.AskedAt(SnakesOfPlace.Of([Sheet("gopher", SpeciesGroup.LookAlike)])).Questions);
     }
+
+    [Fact]
+    public void Whatever_was_accepted_and_wherever_snakes_live_a_pool_without_a_gap_can_be_drawn_there() =>
+        Gen.Select(Gen.ULong, Gen.Bool.Array[Course.Questions.Count], Gen.Bool.Array[Course.Questions.Count]).Sample((seed, isAsked, isOfCoral) =>
+        {
+            var course = Course with { Questions = [.. Course.Questions.Select((question, index) => isOfCoral[index] ? question with { Snakes = ["coral"] } : question)] };
+            var asked = course.Asking(Ids(course.Questions.Where((_, index) => isAsked[index])));
+            if (asked.Gaps().Count > 0) return;
+
+            Assert.NotEmpty(QuizDraw.From(asked.AskedAt(SnakesOfPlace.Of([Sheet("sidewinder", SpeciesGroup.PitViper)])), seed).Questions);
+        });
+
+    [Fact]
+    public void A_question_about_a_snake_fills_no_gap() => Assert.Equal(
+        Course.Asking(new HashSet<string>()).Gaps(),
+        (Course with { Questions = [.. Course.Questions.Select(question => question with { Snakes = ["coral"] })] }).Gaps());
 
     [Fact]
     public void Asking_all_questions_changes_no_draw() => Gen.ULong.Sample(seed => Assert.Equal(

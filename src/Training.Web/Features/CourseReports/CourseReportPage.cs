@@ -66,10 +66,13 @@ public sealed record ModuleReport(string Id, string Title, int Minutes, IReadOnl
     /// <summary>The words of the longer language at a slow reader's pace; drawings and tables take more.</summary>
     public int ReadingMinutes => (Languages.Select(one => one.Words).DefaultIfEmpty().Max() + WordsPerMinute - 1) / WordsPerMinute;
 
+    /// <summary>The title; the id where the file cannot be read in this language.</summary>
+    public static string TitleOf(Module module, Language language) => module.Pages.TryGetValue(language, out var page) ? page.Title : module.Id;
+
     /// <summary>The report of one module.</summary>
     public static ModuleReport Of(Module module, Language language) => new(
         module.Id,
-        module.Pages.TryGetValue(language, out var page) ? page.Title : module.Id,
+        TitleOf(module, language),
         module.Minutes,
         [.. module.Pages.OrderBy(one => one.Key).Select(one => LanguageReport.Of(one.Key, one.Value))]);
 }
@@ -135,7 +138,7 @@ public sealed record ObjectiveReport(string Words, IReadOnlyList<string> Modules
     /// <summary>The report of one objective.</summary>
     public static ObjectiveReport Of(Course course, string objective, ObjectiveCoverage coverage, Language language) => new(
         course.Words.TryGetValue(language, out var words) ? words.Objectives.GetValueOrDefault(objective) ?? objective : objective,
-        [.. course.Modules.Where(module => coverage.Modules.Contains(module.Id, StringComparer.Ordinal)).Select(module => ModuleReport.Of(module, language).Title)],
+        [.. course.Modules.Where(module => coverage.Modules.Contains(module.Id, StringComparer.Ordinal)).Select(module => ModuleReport.TitleOf(module, language))],
         coverage.Questions,
         coverage.Steps);
 }

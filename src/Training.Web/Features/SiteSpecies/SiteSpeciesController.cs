@@ -26,7 +26,7 @@ public sealed class SiteSpeciesController(RecordsContext records, CourseShelf sh
         var groups = SiteSpeciesPage.GroupsOf(shelf.Species, site.Region);
         var ticked = kept?.SpeciesIds ?? SiteSpeciesPage.Suggested(groups).Select(sheet => sheet.Id);
         var names = await records.NamesOfAsync(kept is null ? [] : [kept.LeadId], visitor.Today, cancellation);
-        var snakes = SnakesOfPlace.Of(await records.SheetsOfAsync(shelf.Species, siteId, cancellation));
+        var snakes = SnakesOfPlace.Of(shelf.Species.SheetsOf(kept));
         return View(new SiteSpeciesPage(
             siteId, site.Name, Regions.NameOf(site.Region, language), Guid.CreateVersion7(),
             [.. groups.Where(group => group.Sheets.Count > 0).Select(group => (group.Presence, (IReadOnlyList<SheetLink>)[.. group.Sheets.Select(sheet => SheetLink.To(sheet, language))]))],

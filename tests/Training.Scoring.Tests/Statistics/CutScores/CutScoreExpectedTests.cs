@@ -119,5 +119,5 @@ public sealed class CutScoreExpectedTests
         ];
     }
 
-    private static FailCurve Exam() => FailCurve.Of([.. JudgementFiles.Counts("cut-exam-40x200.csv").Select(row => row[1])]);
+    private static FailCurve Exam() => FailCurve.Of([.. JudgementFiles.Counts("Quizzes/exam-40x200.csv").Select(row => row[1])]);
 }
