@@ -95,6 +95,12 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Results of sittings.</summary>
     public DbSet<SittingResultRecord> SittingResults => Set<SittingResultRecord>();
 
+    /// <summary>Questions that turned out wrong, and how they are graded since.</summary>
+    public DbSet<KeyCorrectionRecord> KeyCorrections => Set<KeyCorrectionRecord>();
+
+    /// <summary>What leads concluded about certifications that rest on a result which no longer passes.</summary>
+    public DbSet<CorrectionCaseRecord> CorrectionCases => Set<CorrectionCaseRecord>();
+
     /// <summary>Scoresheets, disputed copies included.</summary>
     public DbSet<ScoresheetRecord> Scoresheets => Set<ScoresheetRecord>();
 
@@ -103,6 +109,15 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     /// <summary>Results of scoresheets.</summary>
     public DbSet<ScoresheetResultRecord> ScoresheetResults => Set<ScoresheetResultRecord>();
+
+    /// <summary>Rounds in which all instructors score the same recorded demonstration.</summary>
+    public DbSet<CalibrationRound> CalibrationRounds => Set<CalibrationRound>();
+
+    /// <summary>Ends of those rounds.</summary>
+    public DbSet<CalibrationEnd> CalibrationEnds => Set<CalibrationEnd>();
+
+    /// <summary>What instructors marked in them.</summary>
+    public DbSet<CalibrationSheet> CalibrationSheets => Set<CalibrationSheet>();
 
     /// <summary>Written reasons why a scorer may count although they taught.</summary>
     public DbSet<SeparationReasonRecord> SeparationReasons => Set<SeparationReasonRecord>();

@@ -11,6 +11,15 @@ public static class RecordsProblems
     /// <summary>This text of the course was never kept. Argument: the hash.</summary>
     public const string SnapshotUnknown = "records.snapshot-unknown";
 
+    /// <summary>The round of calibration is closed: everybody sees the marks by now.</summary>
+    public const string RoundClosed = "records.round-closed";
+
+    /// <summary>This instructor sent other marks before; the first ones stand.</summary>
+    public const string CalibratedAlready = "records.calibrated-already";
+
+    /// <summary>A lead would conclude a case about what they hold themselves.</summary>
+    public const string OwnCase = "records.own-case";
+
     /// <summary>No such class. Argument: the id.</summary>
     public const string ClassUnknown = "records.class-unknown";
 

@@ -99,6 +99,20 @@ internal sealed class Cast
         return Assert.IsType<Kept.Stored>(await records.KeepAsync(sitting, Passed(sitting), Today, Zone, Now, default)).Id;
     }
 
+    internal async Task<KeyCorrectionRecord> KeepCorrectionAsync(
+        TestDatabase database, string questionId = "silent-snake", string? version = null, CorrectionRemedy remedy = CorrectionRemedy.LeaveOut)
+    {
+        var correction = new KeyCorrectionRecord
+        {
+            Id = Guid.CreateVersion7(), CourseId = CourseId, QuizId = "handler-quiz", QuestionId = questionId, QuestionVersion = version ?? NewHash(),
+            Remedy = remedy, ByHash = remedy == CorrectionRemedy.OtherKey ? CourseHash : null, ByVersion = remedy == CorrectionRemedy.OtherKey ? "later" : null,
+            Reason = "Two answers were right.", LeadId = Lead, MadeAt = Now,
+        };
+        await using var records = database.Open();
+        Assert.True(await records.KeepAsync(correction, null, default));
+        return correction;
+    }
+
     internal MadeDecision Granted(int number, IReadOnlyList<Guid> restsOn, DateOnly? on = null)
     {
         var decidedOn = on ?? Today;

@@ -232,6 +232,122 @@ namespace Training.Records.SqlServer.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.CalibrationEnd", b =>
+                {
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime>("ClosedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("RoundId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("CalibrationEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationMark", b =>
+                {
+                    b.Property<Guid>("SheetId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("StepId")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("Observation")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.HasKey("SheetId", "StepId");
+
+                    b.ToTable("CalibrationMarks", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationRound", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("ChecklistId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("Recording")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("nvarchar(500)");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("nvarchar(200)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("OpenedAt");
+
+                    b.ToTable("CalibrationRounds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationSheet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("Outcome")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime>("SentAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("InstructorId");
+
+                    b.HasIndex("RoundId", "InstructorId")
+                        .IsUnique();
+
+                    b.ToTable("CalibrationSheets", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.Property<Guid>("ClassId")
@@ -310,6 +426,35 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasIndex("InstructorId");
 
                     b.ToTable("ClassTeachings");
+                });
+
+            modelBuilder.Entity("Training.Records.CorrectionCaseRecord", b =>
+                {
+                    b.Property<Guid>("CorrectionId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<Guid>("DecisionId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime>("ConcludedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("Conclusion")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("nvarchar(2000)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("CorrectionId", "DecisionId");
+
+                    b.HasIndex("DecisionId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("CorrectionCases", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.CourseChoice", b =>
@@ -756,6 +901,67 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("FirstLeadCodes", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.KeyCorrectionRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("ByHash")
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<string>("ByVersion")
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("QuestionId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("QuestionVersion")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<string>("QuizId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("nvarchar(2000)");
+
+                    b.Property<string>("Remedy")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ByHash");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("CourseId", "MadeAt");
+
+                    b.ToTable("KeyCorrections", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.LiveConditionsRecord", b =>
                 {
                     b.Property<Guid>("ScoresheetId")
@@ -1159,6 +1365,21 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasIndex("CourseId", "ReviewedAt");
 
                     b.ToTable("QuestionReviews", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.RegradingRecord", b =>
+                {
+                    b.Property<Guid>("ResultId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<Guid>("CorrectionId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("ResultId");
+
+                    b.HasIndex("CorrectionId");
+
+                    b.ToTable("Regradings", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ReinstatementRecord", b =>
@@ -2403,6 +2624,60 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.CalibrationEnd", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.CalibrationRound", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.CalibrationEnd", "RoundId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationMark", b =>
+                {
+                    b.HasOne("Training.Records.CalibrationSheet", null)
+                        .WithMany("Marks")
+                        .HasForeignKey("SheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationRound", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationSheet", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.CalibrationRound", null)
+                        .WithMany()
+                        .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.HasOne("Training.Records.ClassRecord", null)
@@ -2453,6 +2728,27 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CorrectionCaseRecord", b =>
+                {
+                    b.HasOne("Training.Records.KeyCorrectionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.DecisionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2618,6 +2914,20 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.KeyCorrectionRecord", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ByHash")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.LiveConditionsRecord", b =>
                 {
                     b.HasOne("Training.Records.ScoresheetRecord", null)
@@ -2725,6 +3035,21 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("ReviewerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.RegradingRecord", b =>
+                {
+                    b.HasOne("Training.Records.KeyCorrectionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.SittingResultRecord", null)
+                        .WithOne("Regrading")
+                        .HasForeignKey("Training.Records.RegradingRecord", "ResultId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3124,6 +3449,11 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.CalibrationSheet", b =>
+                {
+                    b.Navigation("Marks");
+                });
+
             modelBuilder.Entity("Training.Records.DecisionRecord", b =>
                 {
                     b.Navigation("Evidence");
@@ -3148,6 +3478,8 @@ namespace Training.Records.SqlServer.Migrations
             modelBuilder.Entity("Training.Records.SittingResultRecord", b =>
                 {
                     b.Navigation("Questions");
+
+                    b.Navigation("Regrading");
 
                     b.Navigation("Topics");
                 });

@@ -227,6 +227,122 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.CalibrationEnd", b =>
+                {
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ClosedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("RoundId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("CalibrationEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationMark", b =>
+                {
+                    b.Property<Guid>("SheetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StepId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Observation")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("SheetId", "StepId");
+
+                    b.ToTable("CalibrationMarks", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationRound", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ChecklistId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Recording")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("OpenedAt");
+
+                    b.ToTable("CalibrationRounds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationSheet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Outcome")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RoundId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SentAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("InstructorId");
+
+                    b.HasIndex("RoundId", "InstructorId")
+                        .IsUnique();
+
+                    b.ToTable("CalibrationSheets", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.Property<Guid>("ClassId")
@@ -305,6 +421,35 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("InstructorId");
 
                     b.ToTable("ClassTeachings");
+                });
+
+            modelBuilder.Entity("Training.Records.CorrectionCaseRecord", b =>
+                {
+                    b.Property<Guid>("CorrectionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("DecisionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ConcludedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Conclusion")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("CorrectionId", "DecisionId");
+
+                    b.HasIndex("DecisionId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("CorrectionCases", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.CourseChoice", b =>
@@ -751,6 +896,67 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("FirstLeadCodes", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.KeyCorrectionRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ByHash")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ByVersion")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("QuestionId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("QuestionVersion")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("QuizId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Remedy")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ByHash");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("CourseId", "MadeAt");
+
+                    b.ToTable("KeyCorrections", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.LiveConditionsRecord", b =>
                 {
                     b.Property<Guid>("ScoresheetId")
@@ -1154,6 +1360,21 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("CourseId", "ReviewedAt");
 
                     b.ToTable("QuestionReviews", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.RegradingRecord", b =>
+                {
+                    b.Property<Guid>("ResultId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CorrectionId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ResultId");
+
+                    b.HasIndex("CorrectionId");
+
+                    b.ToTable("Regradings", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ReinstatementRecord", b =>
@@ -2398,6 +2619,60 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.CalibrationEnd", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.CalibrationRound", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.CalibrationEnd", "RoundId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationMark", b =>
+                {
+                    b.HasOne("Training.Records.CalibrationSheet", null)
+                        .WithMany("Marks")
+                        .HasForeignKey("SheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationRound", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalibrationSheet", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.CalibrationRound", null)
+                        .WithMany()
+                        .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.HasOne("Training.Records.ClassRecord", null)
@@ -2448,6 +2723,27 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CorrectionCaseRecord", b =>
+                {
+                    b.HasOne("Training.Records.KeyCorrectionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.DecisionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2613,6 +2909,20 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.KeyCorrectionRecord", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ByHash")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.LiveConditionsRecord", b =>
                 {
                     b.HasOne("Training.Records.ScoresheetRecord", null)
@@ -2720,6 +3030,21 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("ReviewerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.RegradingRecord", b =>
+                {
+                    b.HasOne("Training.Records.KeyCorrectionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.SittingResultRecord", null)
+                        .WithOne("Regrading")
+                        .HasForeignKey("Training.Records.RegradingRecord", "ResultId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3119,6 +3444,11 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.CalibrationSheet", b =>
+                {
+                    b.Navigation("Marks");
+                });
+
             modelBuilder.Entity("Training.Records.DecisionRecord", b =>
                 {
                     b.Navigation("Evidence");
@@ -3143,6 +3473,8 @@ namespace Training.Records.Sqlite.Migrations
             modelBuilder.Entity("Training.Records.SittingResultRecord", b =>
                 {
                     b.Navigation("Questions");
+
+                    b.Navigation("Regrading");
 
                     b.Navigation("Topics");
                 });

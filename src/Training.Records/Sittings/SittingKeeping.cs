@@ -52,24 +52,6 @@ public static class SittingKeeping
         throw new InvalidOperationException($"Sitting {sitting.Id} came with {Bounds.Attempts} contents at once.");
     }
 
-    /// <summary>Adds the result of grading a kept sitting again; earlier results and the decisions on them stay as they are.</summary>
-    /// <returns>The id of the new result.</returns>
-    /// <exception cref="InvalidOperationException">No such sitting.</exception>
-    public static async Task<Guid> KeepRegradedAsync(
-        this RecordsContext records, Guid sittingId, SittingResult result, DateTimeOffset now, CancellationToken cancellation)
-    {
-        var rowId = await records.Sittings.Where(sitting => sitting.FormId == sittingId && sitting.Copy == 1)
-            .Select(sitting => sitting.Id).SingleAsync(cancellation);
-        for (var attempt = 0; attempt < Bounds.Attempts; attempt++)
-        {
-            var last = await records.SittingResults.Where(other => other.SittingId == rowId).MaxAsync(other => other.Number, cancellation);
-            var graded = SittingRows.Of(result, rowId, last + 1, now);
-            if (await records.TryInsertAsync(cancellation, graded)) return graded.Id;
-        }
-
-        throw new InvalidOperationException($"Sitting {sittingId} was regraded by others {Bounds.Attempts} times over.");
-    }
-
     internal static async Task RequireSnapshotAsync(
         this RecordsContext records, string hash, List<Problem> problems, CancellationToken cancellation)
     {

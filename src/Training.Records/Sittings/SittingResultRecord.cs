@@ -34,6 +34,9 @@ public sealed class SittingResultRecord
     /// <summary>When it was graded, UTC.</summary>
     public required DateTimeOffset GradedAt { get; init; }
 
+    /// <summary>Why it was graded again; null for the first grading.</summary>
+    public RegradingRecord? Regrading { get; init; }
+
     /// <summary>Points by topic, in blueprint order.</summary>
     public IList<TopicResultRecord> Topics { get; init; } = [];
 
@@ -50,6 +53,7 @@ internal sealed class SittingResultRecordConfiguration : IEntityTypeConfiguratio
         builder.HasIndex(result => new { result.SittingId, result.Number }).IsUnique();
         builder.HasOne<SittingRecord>().WithMany().HasForeignKey(result => result.SittingId);
         builder.HasOne<CourseSnapshotRecord>().WithMany().HasForeignKey(result => result.CourseHash);
+        builder.HasOne(result => result.Regrading).WithOne().HasForeignKey<RegradingRecord>(regrading => regrading.ResultId);
         builder.HasMany(result => result.Topics).WithOne().HasForeignKey(topic => topic.ResultId);
         builder.HasMany(result => result.Questions).WithOne().HasForeignKey(question => question.ResultId);
     }

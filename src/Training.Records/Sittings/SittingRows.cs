@@ -43,7 +43,8 @@ internal static class SittingRows
         };
     }
 
-    internal static SittingResultRecord Of(SittingResult result, Guid sittingId, int number, DateTimeOffset now)
+    internal static SittingResultRecord Of(
+        SittingResult result, Guid sittingId, int number, DateTimeOffset now, Guid? correctionId = null)
     {
         var id = Guid.CreateVersion7(now);
         return new()
@@ -57,6 +58,7 @@ internal static class SittingRows
             MaxPoints = result.MaxPoints,
             Reasons = StoredJson.Write(result.Reasons),
             GradedAt = now,
+            Regrading = correctionId is { } correction ? new() { ResultId = id, CorrectionId = correction } : null,
             Topics = [.. result.Topics.Select((topic, index) => new TopicResultRecord
             {
                 ResultId = id,

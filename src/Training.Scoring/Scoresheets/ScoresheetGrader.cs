@@ -99,7 +99,7 @@ public static class ScoresheetGrader
         return new(checklist.Version, OutcomeOf(sheet, reasons), points, maxPoints, reasons);
     }
 
-    private static int PointsOf(ChecklistStep step, Observation observation) => observation switch
+    internal static int PointsOf(ChecklistStep step, Observation observation) => observation switch
     {
         Observation.Done => 2,
         Observation.DoneAfterPrompt => step.MayBePrompted ? 1 : 0,

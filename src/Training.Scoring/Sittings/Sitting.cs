@@ -81,6 +81,9 @@ public enum Mark
 
     /// <summary>The answer came after the time limit; kept, not counted.</summary>
     Late,
+
+    /// <summary>The question turned out wrong and was left out of the grading afterwards: it earns nothing and asks nothing.</summary>
+    LeftOut,
 }
 
 /// <summary>One question's mark.</summary>

@@ -18,7 +18,7 @@ public sealed record SittingFeedback(string QuestionId, string Topic, Passage Pa
         if (result.CourseHash != course.Hash) throw new ArgumentException("Graded with another snapshot.", nameof(result));
         var pool = course.Questions.ToDictionary(question => question.Id, StringComparer.Ordinal);
         return result.Questions
-            .Where(marked => marked.Mark is not Mark.Right)
+            .Where(marked => marked.Mark is not (Mark.Right or Mark.LeftOut))
             .Select(marked => Of(pool[marked.QuestionId], marked.Mark))
             .ToList();
     }

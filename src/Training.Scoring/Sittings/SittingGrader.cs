@@ -11,7 +11,16 @@ public static class SittingGrader
     /// <param name="course">The snapshot that the draw names.</param>
     /// <param name="sitting">As stored; graded again it gives the same result.</param>
     /// <param name="problems">Receives everything that is impossible about the sitting (<see cref="SittingProblems"/>).</param>
-    public static SittingResult? Grade(Course course, Sitting sitting, ICollection<Problem> problems)
+    public static SittingResult? Grade(Course course, Sitting sitting, ICollection<Problem> problems) => Regrade(course, sitting, [], problems);
+
+    /// <summary>What a sitting comes to once questions turned out wrong; without a correction of what was drawn, the same as <see cref="Grade"/>.</summary>
+    /// <param name="course">The snapshot that the draw names.</param>
+    /// <param name="sitting">As stored.</param>
+    /// <param name="corrections">At most one for each text of a question.</param>
+    /// <param name="problems">As for <see cref="Grade"/>.</param>
+    /// <exception cref="ArgumentException">The key of a correction does not fit the question that was shown.</exception>
+    public static SittingResult? Regrade(
+        Course course, Sitting sitting, IReadOnlyCollection<KeyCorrection> corrections, ICollection<Problem> problems)
     {
         var alreadyThere = problems.Count;
         new SittingCheck(course, sitting, problems).Run();
@@ -19,18 +28,37 @@ public static class SittingGrader
 
         var pool = course.Questions.ToDictionary(question => question.Id, StringComparer.Ordinal);
         var answers = sitting.Answers.ToDictionary(answer => answer.QuestionId, StringComparer.Ordinal);
+        var corrected = corrections.ToDictionary(correction => (correction.QuestionId, correction.Version));
         var marked = sitting.Draw.Questions
             .Select(drawn => pool[drawn.QuestionId])
-            .Select(question => (Question: question, Mark: MarkOf(question, answers.GetValueOrDefault(question.Id), sitting, course.Quiz)))
+            .Select(question => MarkBy(question, corrected.GetValueOrDefault((question.Id, question.Version))))
             .ToList();
+        var counted = marked.Where(one => one.Mark is not Mark.LeftOut).ToList();
 
-        var topics = course.Quiz.Blueprint.Select(row => new TopicResult(row.Topic, PointsIn(row.Topic), row.Questions)).ToList();
+        var topics = course.Quiz.Blueprint.Select(row => TopicOf(row.Topic)).ToList();
         var points = topics.Sum(topic => topic.Points);
-        var reasons = Reasons(course.Quiz, points, topics, marked);
-        var questions = marked.Select(one => new QuestionResult(one.Question.Id, one.Question.Version, one.Mark)).ToList();
-        return new(course.Hash, reasons.Count == 0, points, marked.Count, topics, questions, reasons);
+        var reasons = Reasons(course.Quiz, points, topics, counted);
+        var questions = marked.Select(one => new QuestionResult(one.Question.Id, one.KeyVersion, one.Mark)).ToList();
+        return new(course.Hash, reasons.Count == 0, points, counted.Count, topics, questions, reasons);
 
-        int PointsIn(string topic) => marked.Count(one => one.Question.Topic == topic && one.Mark is Mark.Right);
+        TopicResult TopicOf(string topic)
+        {
+            var asked = counted.Where(one => one.Question.Topic == topic).ToList();
+            return new(topic, asked.Count(one => one.Mark is Mark.Right), asked.Count);
+        }
+
+        Marked MarkBy(Question question, KeyCorrection? correction)
+        {
+            var answer = answers.GetValueOrDefault(question.Id);
+            return correction switch
+            {
+                null => new(question, question.Version, MarkOf(question, answer, sitting, course.Quiz)),
+                KeyCorrection.LeaveOut => new(question, question.Version, Mark.LeftOut),
+                KeyCorrection.OtherKey other when KeyCorrection.Fits(question, other.By) =>
+                    new(question, other.By.Version, MarkOf(other.By, answer, sitting, course.Quiz)),
+                _ => throw new ArgumentException($"The other key does not fit question {question.Id}.", nameof(corrections)),
+            };
+        }
     }
 
     /// <summary>Marks one answer by the key alone, as practice does: no clock, no sitting.</summary>
@@ -64,10 +92,12 @@ public static class SittingGrader
     };
 
     private static List<SittingReason> Reasons(
-        Quiz quiz, int points, List<TopicResult> topics, List<(Question Question, Mark Mark)> marked)
+        Quiz quiz, int points, List<TopicResult> topics, List<Marked> marked)
     {
         var reasons = new List<SittingReason>();
-        if (points * 100 < quiz.PassPercent * marked.Count) reasons.Add(new SittingReason.BelowPass(points, marked.Count, quiz.PassPercent));
+        // Of nothing, nothing would be enough: who was asked no question that counts has shown nothing.
+        if (marked.Count == 0 || points * 100 < quiz.PassPercent * marked.Count)
+            reasons.Add(new SittingReason.BelowPass(points, marked.Count, quiz.PassPercent));
         reasons.AddRange(topics
             .Zip(quiz.Blueprint, (topic, row) => (Topic: topic, row.PassPercent))
             .Where(both => both.Topic.Points * 100 < both.PassPercent * both.Topic.MaxPoints)
@@ -77,4 +107,6 @@ public static class SittingGrader
             .Select(one => new SittingReason.CriticalMissed(one.Question.Id)));
         return reasons;
     }
+
+    private readonly record struct Marked(Question Question, string KeyVersion, Mark Mark);
 }

@@ -11,7 +11,8 @@ namespace Training.Web.Demo;
 /// </remarks>
 internal static class AnswerModel
 {
-    public static IReadOnlyList<Answer> Answer(Course course, Draw draw, DemoSitting row, DateTimeOffset startedAt)
+    public static IReadOnlyList<Answer> Answer(
+        Course course, Draw draw, DemoSitting row, IReadOnlyList<DemoHabit> habits, DateTimeOffset startedAt)
     {
         var language = LanguageTags.Find(row.Language) ?? throw new InvalidDataException($"sittings.csv: language '{row.Language}'");
         var chance = new SplitMix64(row.Seed + 1);
@@ -20,7 +21,7 @@ internal static class AnswerModel
         var wrong = Wrong(drawn, row, chance);
         return [.. drawn.Select((question, place) => Given(
             question,
-            wrong.Contains(question.Id) ? WrongAnswer(question, chance) : RightAnswer(question),
+            HabitOf(question, row, habits) ?? (wrong.Contains(question.Id) ? WrongAnswer(question, chance) : RightAnswer(question)),
             language,
             startedAt.AddSeconds(40 * (place + 1))))];
     }
@@ -34,6 +35,13 @@ internal static class AnswerModel
         "" => drawn.Where(question => Uniform(chance) >= 1 / (1 + Math.Exp(Hardness(question.Difficulty) - row.Ability))).Select(question => question.Id),
         _ => throw new InvalidDataException($"sittings.csv, {row.Sitting}: answers '{row.Answers}'"),
     }, StringComparer.Ordinal);
+
+    // A chance of its own, so that a habit changes no other answer.
+    private static (IReadOnlyList<string> Options, decimal? Number)? HabitOf(Question question, DemoSitting row, IReadOnlyList<DemoHabit> habits) =>
+        habits.FirstOrDefault(habit => habit.Course == row.Course && habit.Question == question.Id) is { } habit
+        && row.Answers.Length == 0 && row.Ability >= habit.AbilityFrom && Uniform(new(row.Seed + 2)) < habit.Share
+            ? ([habit.Option], null)
+            : null;
 
     private static double Hardness(Difficulty difficulty) => difficulty switch
     {

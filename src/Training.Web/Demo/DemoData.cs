@@ -33,6 +33,12 @@ internal sealed class DemoData
 
     public required IReadOnlyList<DemoSitting> Sittings { get; init; }
 
+    public required IReadOnlyList<DemoHabit> Habits { get; init; }
+
+    public required IReadOnlyList<DemoCalibration> Calibrations { get; init; }
+
+    public required IReadOnlyList<DemoCalibrationSheet> CalibrationSheets { get; init; }
+
     public required IReadOnlyList<DemoScoresheet> Scoresheets { get; init; }
 
     public required IReadOnlyList<DemoDecision> Decisions { get; init; }
@@ -58,6 +64,9 @@ internal sealed class DemoData
         Attendance = Rows<DemoAttendance>(folder, "attendance.csv"),
         Reviews = Rows<DemoReview>(folder, "reviews.csv"),
         Sittings = Rows<DemoSitting>(folder, "sittings.csv"),
+        Habits = Rows<DemoHabit>(folder, "habits.csv"),
+        Calibrations = Rows<DemoCalibration>(folder, "calibrations.csv"),
+        CalibrationSheets = Rows<DemoCalibrationSheet>(folder, "calibration-sheets.csv"),
         Scoresheets = Rows<DemoScoresheet>(folder, "scoresheets.csv"),
         Decisions = Rows<DemoDecision>(folder, "decisions.csv"),
         Suspensions = Rows<DemoSuspension>(folder, "suspensions.csv"),
@@ -147,6 +156,30 @@ internal sealed record DemoAttendance(string Class, string Person);
 /// <param name="Ability">On the scale of <see cref="AnswerModel"/>.</param>
 internal sealed record DemoSitting(
     string Sitting, string Person, string Course, int DaysAgo, int HourUtc, ulong Seed, string Language, string Answers, double Ability);
+
+/// <summary>What people of this provider learned otherwise: who is able enough answers so, more often than not.</summary>
+/// <param name="Course">Of which course.</param>
+/// <param name="Question">Which question.</param>
+/// <param name="Option">What they choose.</param>
+/// <param name="AbilityFrom">From this ability on.</param>
+/// <param name="Share">How many of them, 0–1.</param>
+internal sealed record DemoHabit(string Course, string Question, string Option, double AbilityFrom, double Share);
+
+/// <param name="Round">Row id.</param>
+/// <param name="Course">Of which course.</param>
+/// <param name="Checklist">Which checklist.</param>
+/// <param name="Lead">Who opened and closed it.</param>
+/// <param name="Title">What the demonstration is called.</param>
+/// <param name="Recording">Where it is found.</param>
+/// <param name="DaysAgo">When it was opened.</param>
+/// <param name="ClosedDaysAgo">When it was closed, or empty.</param>
+internal sealed record DemoCalibration(
+    string Round, string Course, string Checklist, string Lead, string Title, string Recording, int DaysAgo, int? ClosedDaysAgo);
+
+/// <param name="Round">Of which round.</param>
+/// <param name="Instructor">Who.</param>
+/// <param name="Marks">As on a scoresheet.</param>
+internal sealed record DemoCalibrationSheet(string Round, string Instructor, string Marks);
 
 /// <param name="Sheet">Row id.</param>
 /// <param name="Class">The class day.</param>

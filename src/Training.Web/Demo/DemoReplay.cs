@@ -45,6 +45,7 @@ internal sealed class DemoReplay(
     [
         .. data.Sittings.Select(row => (At(row.DaysAgo, row.HourUtc), Step(row, SitAsync))),
         .. data.Scoresheets.Select(row => (At(row.DaysAgo, row.HourUtc), Step(row, ScoreAsync))),
+        .. data.Calibrations.Select(row => (At(row.DaysAgo, DecisionHourUtc), Step(row, CalibrateAsync))),
         .. data.Decisions.Select(row => (At(row.DaysAgo, DecisionHourUtc), Step(row, DecideAsync))),
         .. data.Suspensions.Select(row => (At(row.DaysAgo, DecisionHourUtc + 1), Step(row, SuspendAsync))),
         .. data.Suspensions.Where(row => row.ReinstatedDaysAgo is not null)
@@ -156,10 +157,10 @@ internal sealed class DemoReplay(
         var startedAt = At(row.DaysAgo, row.HourUtc);
         var snakes = SnakesOfPlace.Of(SiteOf(row.Person) is { } site ? await records.SheetsOfAsync(library, ids[site], cancellation) : []);
         var draw = QuizDraw.From((await records.AskedAsync(course, cancellation)).AskedAt(snakes), row.Seed);
-        var answers = AnswerModel.Answer(course, draw, row, startedAt);
+        var answers = AnswerModel.Answer(course, draw, row, data.Habits, startedAt);
         var sitting = new Sitting(NewId(row.Sitting), ids[row.Person], draw, startedAt, answers.Max(answer => answer.SavedAt).AddMinutes(1), answers);
         var problems = new List<Problem>();
-        await records.SubmitAsync(course, sitting, ZoneOf(row.Person), sitting.SubmittedAt, problems, cancellation);
+        await records.SubmitAsync(course, sitting, [], ZoneOf(row.Person), sitting.SubmittedAt, problems, cancellation);
         Require(row.Sitting, problems);
     }
 
@@ -186,22 +187,52 @@ internal sealed class DemoReplay(
             row.Permit, Day(row.DaysAgo + (row.BitePlanAgeDays ?? 0)), signedAt.AddMinutes(-90), ids[row.Watcher], LastModelSheet(row));
         return new(
             NewId(row.Sheet), ids[row.Class], ids[row.Candidate], ids[row.Instructor], course.Hash, checklist.Id, checklist.Version, subject, row.Try,
-            [.. checklist.Steps.Zip(row.Marks, (step, mark) => new StepObservation(step.Id, ObservationOf(mark, row)))],
+            [.. checklist.Steps.Zip(row.Marks, (step, mark) => new StepObservation(step.Id, ObservationOf(mark, row.Sheet)))],
             row.StoppedAtStep.Length > 0 ? row.StoppedAtStep : null,
             live, new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit, KitInspected: true),
             LanguageOf(people[row.Candidate].Language), IdentityConfirmed: true, signedAt, people[row.Instructor].FullName, Remarks: "");
     }
 
+    private async Task CalibrateAsync(RecordsContext records, DemoCalibration row, CancellationToken cancellation)
+    {
+        var (course, openedAt) = (courses[row.Course], At(row.DaysAgo, DecisionHourUtc));
+        var checklist = course.Checklists.Single(list => list.Id == row.Checklist);
+        await records.OpenAsync(
+            new()
+            {
+                Id = NewId(row.Round), CourseId = course.Id, CourseHash = course.Hash, ChecklistId = checklist.Id, Title = row.Title,
+                Recording = row.Recording, LeadId = ids[row.Lead], OpenedAt = openedAt,
+            },
+            cancellation);
+        foreach (var sheet in data.CalibrationSheets.Where(sheet => sheet.Round == row.Round))
+        {
+            var id = Guid.CreateVersion7();
+            var marks = checklist.Steps.Zip(sheet.Marks, (step, mark) => (step.Id, Mark: ObservationOf(mark, row.Round)))
+                .ToDictionary(one => one.Id, one => one.Mark, StringComparer.Ordinal);
+            Require(row.Round, await records.KeepAsync(
+                new CalibrationSheet
+                {
+                    Id = id, RoundId = ids[row.Round], InstructorId = ids[sheet.Instructor], Outcome = RecordedDemonstration.OutcomeOf(checklist, marks),
+                    SentAt = openedAt.AddDays(1),
+                    Marks = [.. marks.Select(mark => new CalibrationMark { SheetId = id, StepId = mark.Key, Observation = mark.Value })],
+                },
+                cancellation));
+        }
+
+        if (row.ClosedDaysAgo is { } closed)
+            await records.CloseAsync(new() { RoundId = ids[row.Round], LeadId = ids[row.Lead], ClosedAt = At(closed, DecisionHourUtc) }, cancellation);
+    }
+
     private Guid LastModelSheet(DemoScoresheet live) => ids[data.Scoresheets
         .Last(row => row.Candidate == live.Candidate && row.Checklist == live.Checklist && row.Subject == "model" && row.DaysAgo >= live.DaysAgo && ids.ContainsKey(row.Sheet)).Sheet];
 
-    private static Observation ObservationOf(char mark, DemoScoresheet row) => mark switch
+    private static Observation ObservationOf(char mark, string row) => mark switch
     {
         'd' => Observation.Done,
         'p' => Observation.DoneAfterPrompt,
         'n' => Observation.NotDone,
         '-' => Observation.NotObserved,
-        _ => throw new InvalidDataException($"scoresheets.csv, {row.Sheet}: mark '{mark}'"),
+        _ => throw new InvalidDataException($"Demo data, {row}: mark '{mark}'"),
     };
 
     private async Task DecideAsync(RecordsContext records, DemoDecision row, CancellationToken cancellation)

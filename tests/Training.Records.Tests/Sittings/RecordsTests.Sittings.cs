@@ -211,12 +211,14 @@ public abstract partial class RecordsTests
         await using var records = Database.Open();
         await records.KeepAsync(sitting, cast.Failed(sitting), Cast.Today, Cast.Zone, Cast.Now, Cancellation);
 
-        var regraded = await records.KeepRegradedAsync(sitting.Id, cast.Passed(sitting), Cast.Now.AddDays(3), Cancellation);
+        var correction = await cast.KeepCorrectionAsync(Database);
+        Assert.True(await records.KeepRegradedAsync(sitting.Id, 1, cast.Passed(sitting), correction.Id, [], Cast.Now.AddDays(3), Cancellation));
 
         var stored = await records.FindSittingAsync(sitting.Id, Cancellation);
         Assert.Equal([false, true], stored!.Results.Select(result => result.Result.IsPassed));
         var evidence = Assert.IsType<Certification.Evidence.OfQuiz>(Assert.Single(await EvidenceOfAsync(cast)));
-        Assert.Equal((regraded, true, "handler-quiz", Cast.Today), (evidence.ResultId, evidence.IsPassed, evidence.QuizId, evidence.On));
+        Assert.Equal([null, correction.Reason], stored.Results.Select(result => result.CorrectionReason));
+        Assert.Equal((stored.Results[^1].Id, true, "handler-quiz", Cast.Today), (evidence.ResultId, evidence.IsPassed, evidence.QuizId, evidence.On));
     }
 
     private static string Text<T>(T value) => JsonSerializer.Serialize(value);

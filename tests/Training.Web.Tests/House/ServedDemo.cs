@@ -159,7 +159,10 @@ public sealed class ServedDemo : IAsyncLifetime
                 await SendRosterAsync(records, employerId, representativeId, Now),
                 await GiveUpMailAsync(records, workerId),
                 await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Id).FirstAsync(),
-                await RepresentAsync(records, certified.PersonId, employerId));
+                await RepresentAsync(records, certified.PersonId, employerId),
+                await RoundAsync(records, isOpen: true),
+                await RoundAsync(records, isOpen: false),
+                await CorrectAsync(records, await PersonAsync(records, lead)));
         });
         return found!; // not null: set above
     }
@@ -200,6 +203,21 @@ public sealed class ServedDemo : IAsyncLifetime
         };
         Assert.IsType<Kept.Stored>(await records.StartAsync(sheet, CancellationToken.None));
         return sheet;
+    }
+
+    private static Task<Guid> RoundAsync(RecordsContext records, bool isOpen) => records.CalibrationRounds
+        .Where(round => records.CalibrationEnds.Any(end => end.RoundId == round.Id) != isOpen).OrderBy(round => round.OpenedAt).Select(round => round.Id).FirstAsync();
+
+    // A text that nobody was asked: the page is there, and no result changes.
+    private static async Task<Guid> CorrectAsync(RecordsContext records, Guid leadId)
+    {
+        var correction = new KeyCorrectionRecord
+        {
+            Id = Guid.CreateVersion7(), CourseId = "awareness", QuizId = "awareness-quiz", QuestionId = "bullsnake-friend", QuestionVersion = "an earlier text",
+            Remedy = CorrectionRemedy.LeaveOut, ByHash = null, ByVersion = null, Reason = "Two answers were right.", LeadId = leadId, MadeAt = Now,
+        };
+        await records.KeepAsync(correction, null, CancellationToken.None);
+        return correction.Id;
     }
 
     private static async Task<Guid> GiveUpMailAsync(RecordsContext records, Guid personId)
@@ -248,4 +266,4 @@ public sealed class ServedDemo : IAsyncLifetime
 internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
-    Guid RoleId);
+    Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId);

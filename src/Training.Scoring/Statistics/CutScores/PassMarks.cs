@@ -8,4 +8,7 @@ public static class PassMarks
 
     /// <summary>The smallest whole score not below a cut.</summary>
     public static int Of(double cut) => (int)Math.Ceiling(cut - Rounding);
+
+    /// <summary>The fewest points with <c>points * 100 ≥ percent * max</c>: what grading asks, in whole numbers.</summary>
+    public static int OfPercent(int percent, int max) => ((percent * max) + 99) / 100;
 }

@@ -13,7 +13,7 @@ public sealed class UpperLowerTally(int items)
     private bool _hasUnusable;
 
     /// <summary>People in each of the two groups: 27 % of all, halves rounded up.</summary>
-    public long GroupSize => ((27 * _bands.People) + 50) / 100;
+    public long GroupSize => SizeOf(_bands.People);
 
     /// <summary>Adds one person.</summary>
     /// <param name="scores">One score an item, always in the same order.</param>
@@ -45,4 +45,7 @@ public sealed class UpperLowerTally(int items)
         if (!_bands.Varies) return Obstacle.NoTotalVariance;
         return (_bands.UpperSums(GroupSize)[item] - _bands.LowerSums(GroupSize)[item]) / GroupSize;
     }
+
+    /// <summary>People in a group of 27 %, halves rounded up, in whole numbers since the framework rounds halves to even.</summary>
+    internal static long SizeOf(long people) => ((27 * people) + 50) / 100;
 }

@@ -11,6 +11,7 @@ namespace Training.Web.Features.CourseReports;
 /// <param name="Topics">In the order of the course.</param>
 /// <param name="Objectives">In the order of the course.</param>
 /// <param name="UntaughtSteps">Steps of checklists whose objective no module teaches.</param>
+/// <param name="Checklists">Its checklists: id and title.</param>
 /// <param name="MachineMade">Questions with words that a machine made, in file order.</param>
 /// <param name="Sources">Facts and guidance that its modules cite, by id.</param>
 public sealed record CourseReportPage(
@@ -21,6 +22,7 @@ public sealed record CourseReportPage(
     IReadOnlyList<TopicReport> Topics,
     IReadOnlyList<ObjectiveReport> Objectives,
     IReadOnlyList<(string Checklist, string StepId)> UntaughtSteps,
+    IReadOnlyList<(string Id, string Title)> Checklists,
     IReadOnlyList<string> MachineMade,
     IReadOnlyList<SourceNote> Sources)
 {
@@ -45,6 +47,7 @@ public sealed record CourseReportPage(
                    where coverage.GetValueOrDefault(step.Objective) is not { Modules.Count: > 0 }
                    select (checklist.Words.TryGetValue(language, out var list) ? list.Title : checklist.Id, step.Id),
             ],
+            [.. course.Checklists.Select(checklist => (checklist.Id, checklist.Words.TryGetValue(language, out var own) ? own.Title : checklist.Id))],
             [.. course.Questions.Where(question => question.MachineMade.Count > 0).Select(question => question.Id)],
             [
                 .. course.Modules.SelectMany(module => module.Pages.TryGetValue(language, out var page) ? page.Notes : [])

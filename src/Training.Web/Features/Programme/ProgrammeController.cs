@@ -18,12 +18,14 @@ public sealed class ProgrammeController(RecordsContext records, CourseShelf shel
         var suspensions = await records.OpenSuspensionsAsync(cancellation);
         var proposals = await records.OpenProposalsAsync(cancellation);
         var disputes = await records.DisputedCopiesAsync(cancellation);
+        var corrected = await records.OpenCorrectionCasesAsync(visitor.Today, cancellation);
         var shown = decisions.Take(ProgrammePage.MostDecisions).Select(one => one.PersonId)
             .Concat(suspensions.Select(one => one.PersonId))
             .Concat(proposals.SelectMany(one => new[] { one.PersonId, one.LeadId }))
-            .Concat(disputes.Select(one => one.PersonId));
+            .Concat(disputes.Select(one => one.PersonId))
+            .Concat(corrected.Select(one => one.PersonId));
         return View(new ProgrammePage(
-            visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes, shelf.Findings.Count,
+            visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes, corrected, shelf.Findings.Count,
             await records.NamesOfAsync(shown, visitor.Today, cancellation), shelf.Courses.Titles(HttpContext.PageLanguageOf())));
     }
 }

@@ -9,6 +9,7 @@ namespace Training.Web.Features.Programme;
 /// <param name="Suspensions">Nearest deadline first.</param>
 /// <param name="Proposals">Withdrawals for a second lead, oldest first.</param>
 /// <param name="Disputes">Newest first.</param>
+/// <param name="Corrected">Certifications that rest on a result which a correction turned into "not passed".</param>
 /// <param name="Findings">Findings in course files.</param>
 /// <param name="Names">By person; erased ones are not there.</param>
 /// <param name="Titles">By scheme, quiz or checklist id, in the page's language.</param>
@@ -19,6 +20,7 @@ public sealed record ProgrammePage(
     IReadOnlyList<OpenSuspension> Suspensions,
     IReadOnlyList<OpenProposal> Proposals,
     IReadOnlyList<DisputedCopy> Disputes,
+    IReadOnlyList<CorrectionCase> Corrected,
     int Findings,
     IReadOnlyDictionary<Guid, string> Names,
     IReadOnlyDictionary<string, string> Titles)

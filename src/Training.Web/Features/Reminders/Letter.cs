@@ -3,6 +3,7 @@ using System.Resources;
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
+using Training.Scoring;
 using Training.Web.Languages;
 
 namespace Training.Web.Features.Reminders;
@@ -62,6 +63,28 @@ public sealed record Letter(string Subject, string Text)
                 more == 0 ? null : Word("WeekMore", more),
                 told.Count == 0 ? null : Word("WeekTold", string.Join('\n', told.Select(name => $"- {name}"))),
                 Word("WeekPage", page),
+                Word("SentBy", provider))));
+
+    /// <summary>A result was corrected because a question turned out wrong: to the person, or to who represents their employer.</summary>
+    /// <param name="name">The person's name where somebody else is told; null in the letter to the person.</param>
+    /// <param name="title">What the course's paper is called.</param>
+    /// <param name="takenOn">The day of the sitting.</param>
+    /// <param name="was">The result before.</param>
+    /// <param name="now">The result that counts from now on.</param>
+    /// <param name="reason">Why, in a lead's words.</param>
+    /// <param name="page">Where to look.</param>
+    /// <param name="provider">Who writes.</param>
+    /// <param name="language">The reader's.</param>
+    public static Letter OfCorrection(
+        string? name, string title, DateOnly takenOn, SittingResult was, SittingResult now, string reason, Uri page, string provider, Language language) =>
+        In(language, () => new Letter(
+            Word("SubjectCorrected", title),
+            Paragraphs(
+                name is null ? Word("CorrectedYours", title, Written.Date(takenOn)) : Word("CorrectedTheirs", title, Written.Date(takenOn), name),
+                Word("CorrectedFrom", was.Points, was.MaxPoints, now.Points, now.MaxPoints),
+                now.IsPassed == was.IsPassed ? Word("CorrectedSame") : now.IsPassed ? Word("CorrectedPass") : Word("CorrectedFail"),
+                Word("CorrectedWhy", reason),
+                Word("CorrectedPage", page),
                 Word("SentBy", provider))));
 
     /// <summary>The letter as a mail that waits to be sent.</summary>

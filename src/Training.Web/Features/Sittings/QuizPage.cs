@@ -53,12 +53,12 @@ public sealed record QuizPage(
             course.Id,
             course.Scheme.Words[language].Title,
             questions,
-            PassMark.Of(course.Quiz.PassPercent, questions),
+            PassMarks.OfPercent(course.Quiz.PassPercent, questions),
             course.Quiz.PassPercent,
             course.Quiz.Blueprint.Sum(row => row.Critical),
             course.Quiz.TimeLimitMinutes,
             [.. course.Quiz.Blueprint.Select(row => new QuizTopic(
-                course.Words[language].Topics[row.Topic], row.Questions, row.Critical, PassMark.Of(row.PassPercent, row.Questions)))],
+                course.Words[language].Topics[row.Topic], row.Questions, row.Critical, PassMarks.OfPercent(row.PassPercent, row.Questions)))],
             open.FirstOrDefault(sitting => sitting.QuizId == course.Quiz.Id),
             [.. sent.Where(sitting => sitting.QuizId == course.Quiz.Id)],
             newId,
@@ -74,10 +74,3 @@ public sealed record QuizPage(
 /// <param name="Critical">How many of them are critical.</param>
 /// <param name="Needed">How many must be right; 0 where the topic has no minimum of its own.</param>
 public sealed record QuizTopic(string Title, int Questions, int Critical, int Needed);
-
-/// <summary>Says a share as a number of questions.</summary>
-public static class PassMark
-{
-    /// <summary>The fewest points with <c>points * 100 ≥ percent * max</c>.</summary>
-    public static int Of(int percent, int max) => ((percent * max) + 99) / 100;
-}

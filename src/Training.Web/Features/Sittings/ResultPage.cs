@@ -21,6 +21,7 @@ namespace Training.Web.Features.Sittings;
 /// <param name="Guidance">The guidance in force for the text that was asked about: what it is about, its value, its source and since when.</param>
 /// <param name="Reading">Who read it out, as said at its start.</param>
 /// <param name="Serial">The certificate that rests on it, as printed; null where there is none.</param>
+/// <param name="Corrected">Earlier results with why each was followed by another, the oldest first; empty where it was graded once.</param>
 public sealed record ResultPage(
     string CourseId,
     string CourseTitle,
@@ -36,7 +37,8 @@ public sealed record ResultPage(
     IReadOnlyList<PassageLine> Reread,
     IReadOnlyList<(string Subject, string Value, GuidanceEntry Entry)> Guidance,
     ReadOut Reading,
-    string? Serial)
+    string? Serial,
+    IReadOnlyList<CorrectedResult> Corrected)
 {
     /// <summary>The page in one language.</summary>
     /// <param name="course">The snapshot that it was graded with.</param>
@@ -54,21 +56,29 @@ public sealed record ResultPage(
             course.Scheme.Words[language].Title,
             course.Scheme.Kind,
             result,
-            PassMark.Of(course.Quiz.PassPercent, result.MaxPoints),
+            PassMarks.OfPercent(course.Quiz.PassPercent, result.MaxPoints),
             TimeZoneInfo.ConvertTimeBySystemTimeZoneId(sitting.SubmittedAt, stored.Zone),
             stored.TakenOn,
-            result.Questions.Count(question => question.Mark != Mark.Blank),
+            result.Questions.Count(question => question.Mark is not (Mark.Blank or Mark.LeftOut)),
             result.Questions.Count(question => question.Mark == Mark.Late),
             [.. result.Topics.Zip(course.Quiz.Blueprint, (topic, row) => new TopicLine(
-                course.Words[language].Topics[topic.Topic], topic.Points, topic.MaxPoints, PassMark.Of(row.PassPercent, topic.MaxPoints)))],
+                course.Words[language].Topics[topic.Topic], topic.Points, topic.MaxPoints, PassMarks.OfPercent(row.PassPercent, topic.MaxPoints)))],
             critical,
             [.. feedback.Select(one => PassageLine.Of(course, one, language)).DistinctBy(line => line.Address)
                 .Where(line => critical.All(other => other.Address != line.Address))],
             [.. course.Guidance.Select(entry => (words.SubjectText(entry.Subject, language), words.Text(entry.Value, language) ?? entry.Id, entry))],
             stored.Reading,
-            serial);
+            serial,
+            [.. stored.Results.Zip(stored.Results.Skip(1), (before, after) => new CorrectedResult(
+                before.Result, DateOnly.FromDateTime(TimeZoneInfo.ConvertTimeBySystemTimeZoneId(after.GradedAt, stored.Zone).DateTime), after.CorrectionReason ?? ""))]);
     }
 }
+
+/// <summary>A result that another one followed.</summary>
+/// <param name="Was">As it was.</param>
+/// <param name="On">The day on which it was graded again, in the zone of the sitting.</param>
+/// <param name="Reason">Why, in a lead's words.</param>
+public sealed record CorrectedResult(SittingResult Was, DateOnly On, string Reason);
 
 /// <summary>One topic of a result.</summary>
 /// <param name="Title">In the page's language.</param>

@@ -12,16 +12,17 @@ public static class SittingSubmission
     /// <param name="records">Where to.</param>
     /// <param name="course">The snapshot named by the draw.</param>
     /// <param name="sitting">As submitted.</param>
+    /// <param name="corrections">Questions of the course that turned out wrong, and how they are graded since.</param>
     /// <param name="zone">IANA zone of the person's site on the day, else the provider's.</param>
     /// <param name="now">UTC.</param>
     /// <param name="problems">Receives everything for which it is refused or disputed.</param>
     /// <param name="cancellation">Ends the wait.</param>
     /// <returns>The result, or null where a problem was found; then nothing was graded.</returns>
     public static async Task<SittingResult?> SubmitAsync(
-        this RecordsContext records, Course course, Sitting sitting, string zone, DateTimeOffset now, ICollection<Problem> problems,
-        CancellationToken cancellation)
+        this RecordsContext records, Course course, Sitting sitting, IReadOnlyCollection<KeyCorrection> corrections, string zone, DateTimeOffset now,
+        ICollection<Problem> problems, CancellationToken cancellation)
     {
-        if (SittingGrader.Grade(course, sitting, problems) is not { } result) return null;
+        if (SittingGrader.Regrade(course, sitting, corrections, problems) is not { } result) return null;
         var takenOn = DecisionDay.On(sitting.StartedAt, TimeZoneInfo.FindSystemTimeZoneById(zone));
         var kept = await records.KeepAsync(sitting, result, takenOn, zone, now, cancellation);
         return kept.IsKept(problems) ? result : null;

@@ -1,12 +1,13 @@
 using Training.Courses;
 using Training.Records;
 using Training.Scoring;
+using Training.Web.Features.Corrections;
 using Training.Web.Features.Decisions;
 
 namespace Training.Web.Features.Sittings;
 
 /// <summary>Submits a started sitting: its answers as they are kept, graded once, with the certificate that it earns.</summary>
-public sealed class StartedSittingSubmission(RuleDecisions decisions)
+public sealed class StartedSittingSubmission(RuleDecisions decisions, CorrectionReading corrections)
 {
     /// <summary>
     /// In one transaction, so that a failure at any moment leaves either all of it or every answer. Submitting again changes nothing
@@ -28,7 +29,8 @@ public sealed class StartedSittingSubmission(RuleDecisions decisions)
         await using var transaction = await records.Database.BeginTransactionAsync(cancellation);
         var held = await records.HoldStartedSittingAsync(personId, sittingId, cancellation);
         if (held is null) return null;
-        var result = await records.SubmitAsync(course, held.SubmittedAt(now), held.Zone, now, problems, cancellation);
+        var corrected = await corrections.ReadAsync(records, course.Id, cancellation);
+        var result = await records.SubmitAsync(course, held.SubmittedAt(now), corrected, held.Zone, now, problems, cancellation);
         if (result is null) return null;
         if (result.IsPassed && !held.IsSubmitted) await decisions.DecideAsync(records, personId, held.Draw.QuizId, zone, now, cancellation);
         await transaction.CommitAsync(cancellation);
