@@ -1,0 +1,27 @@
+using System.Globalization;
+using Training.Benchmarks;
+
+const long FewestAnswers = 1_000;
+const long MostAnswers = 1_000_000_000;
+
+return args switch
+{
+    ["statistics"] => AgainstR.Run(people: 20_000),
+    ["statistics", var people] when Number(people, 1_000, 200_000) is { } count => AgainstR.Run((int)count),
+    ["stream"] => AnswerStream.Run([1_000_000, 10_000_000, 100_000_000]),
+    ["stream", .. var steps] when steps.All(step => Number(step, FewestAnswers, MostAnswers) is not null) =>
+        AnswerStream.Run([.. steps.Select(step => long.Parse(step, CultureInfo.InvariantCulture))]),
+    _ => Usage(),
+};
+
+static long? Number(string text, long least, long most) =>
+    long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most ? number : null;
+
+static int Usage()
+{
+    Console.Error.WriteLine($"""
+        statistics [people]   statistics of people × 50 answers here and in R (1000 to 200000 people; left out: 20000)
+        stream [answers …]    so many answers through the tallies, one run each ({FewestAnswers} to {MostAnswers}; left out: 1, 10, 100 million)
+        """);
+    return 2;
+}
