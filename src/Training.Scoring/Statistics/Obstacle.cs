@@ -97,4 +97,10 @@ public enum Obstacle
 
     /// <summary>More questions would be drawn than the pool has.</summary>
     PoolTooSmall,
+
+    /// <summary>Nowhere did both groups, and both right and wrong, stand among people who know as much: nothing is compared.</summary>
+    NoSharedStratum,
+
+    /// <summary>Among people who know as much, one group was never right, or never wrong, beside the other: the ratio would be nought or endless.</summary>
+    OneSidedStrata,
 }

@@ -267,15 +267,17 @@ public sealed class SittingGraderTests
         });
 
     [Fact]
-    public void Grading_again_gives_the_same_result()
+    public void Grading_again_with_an_unchanged_key_changes_nothing() => Gen.Select(Gen.ULong, AnyBehaviour.Array[27]).Sample((seed, behaviours) =>
     {
-        var sitting = TestSitting.Of(TestCourse.Timed, 5, question => question.IsCritical ? Behaviour.Wrong : Behaviour.Right);
+        var sitting = TestSitting.Of(TestCourse.Timed, seed, question => BehaviourOf(question, behaviours));
 
         var (first, second) = (TestSitting.Grade(TestCourse.Timed, sitting), TestSitting.Grade(TestCourse.Timed, sitting));
 
+        Assert.Equal((first.IsPassed, first.Points, first.MaxPoints), (second.IsPassed, second.Points, second.MaxPoints));
         Assert.Equal(first.Questions, second.Questions);
+        Assert.Equal(first.Topics, second.Topics);
         Assert.Equal(first.Reasons, second.Reasons);
-    }
+    });
 
     private static Question One(string id, string topic = "meeting") => TestCourse.Question(id, new QuestionKey.One("b"), ["a", "b"], topic);
 
