@@ -23,7 +23,11 @@ public sealed record Checklist(
     IReadOnlyList<Subject> Subjects,
     IReadOnlyList<ChecklistStep> Steps,
     IReadOnlyDictionary<Language, ChecklistWords> Words,
-    string Version);
+    string Version)
+{
+    /// <summary>Where the pass mark comes from, no part of the version; null where the provider set it without a panel.</summary>
+    public Cut? Cut { get; init; }
+}
 
 /// <summary>One step of a checklist.</summary>
 /// <param name="Id">Unique within the checklist.</param>

@@ -1,7 +1,8 @@
 namespace Training.Courses;
 
 /// <summary>Structure of one checklist; words are added later.</summary>
-internal sealed record NamedChecklist(string Id, int Line, int PassPercent, IReadOnlyList<Subject> Subjects, IReadOnlyList<NamedStep> Steps);
+internal sealed record NamedChecklist(
+    string Id, int Line, int PassPercent, Cut? Cut, IReadOnlyList<Subject> Subjects, IReadOnlyList<NamedStep> Steps);
 
 /// <summary>A step and its line.</summary>
 internal sealed record NamedStep(ChecklistStep Step, int Line);
@@ -18,7 +19,9 @@ internal static class ChecklistsReader
         {
             var id = fields.Id("id");
             fields.Part = $"checklist {id}";
-            var checklist = new NamedChecklist(id, fields.Line, fields.Number("pass", 1, 100), ReadSubjects(fields), ReadSteps(fields, folder, rules));
+            var pass = fields.Number("pass", 1, 100);
+            var checklist = new NamedChecklist(
+                id, fields.Line, pass, CutReader.Read(fields, pass), ReadSubjects(fields), ReadSteps(fields, folder, rules));
             fields.Finish();
             if (checklists.Any(known => known.Id == id) && id.Length > 0) fields.Report(CourseProblems.IdTwice, fields.LineOf("id"), id);
             else if (id.Length > 0) checklists.Add(checklist);

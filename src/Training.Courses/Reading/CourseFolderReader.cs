@@ -39,8 +39,13 @@ internal static class CourseFolderReader
         var coverage = CheckObjectives(folder, rules, questions, checklists);
         CheckOwnRequirements(folder, rules, checklists);
         var modules = ModuleWordsReader.Read(folder, rules, pages);
+        string[] cuts =
+        [
+            .. rules.Quiz.Cut is null ? [] : new[] { rules.Quiz.Id },
+            .. checklists.Where(checklist => checklist.Cut is not null).Select(checklist => checklist.Id),
+        ];
         var words = LanguageTags.All
-            .Select(language => (Language: language, Words: SchemeWordsReader.Read(folder, rules, language)))
+            .Select(language => (Language: language, Words: SchemeWordsReader.Read(folder, rules, cuts, language)))
             .Where(read => read.Words is not null)
             .ToDictionary(read => read.Language, read => read.Words!.Value); // seen on the line above
         var course = new Course(
@@ -92,7 +97,10 @@ internal static class CourseFolderReader
             var own = Own(words, checklist.Id);
             return new Checklist(
                 checklist.Id, checklist.PassPercent, checklist.Subjects, [.. checklist.Steps.Select(step => step.Step)], WordsOf(own),
-                Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)));
+                Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)))
+            {
+                Cut = checklist.Cut,
+            };
         });
     }
 

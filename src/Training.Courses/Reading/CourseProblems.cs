@@ -120,6 +120,12 @@ public static class CourseProblems
     /// <summary>A certification does not keep teaching, scoring and deciding apart.</summary>
     public const string SeparationMissing = "course.separation-missing";
 
+    /// <summary>The cut of a panel does not lead to the pass mark. Arguments: mean, the whole percent that it leads to, pass.</summary>
+    public const string CutPass = "course.cut-pass";
+
+    /// <summary>A cut does not name a panel. Arguments: what was written.</summary>
+    public const string CutPanel = "course.cut-panel";
+
     /// <summary>A question has no key.</summary>
     public const string KeyMissing = "course.key-missing";
 

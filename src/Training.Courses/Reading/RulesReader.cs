@@ -168,6 +168,7 @@ internal static class RulesReader
     {
         var id = fields.Id("id");
         var pass = fields.Number("pass", 1, 100);
+        var cut = CutReader.Read(fields, pass);
         int? limit = fields.Has("time-limit") ? fields.Number("time-limit", 1, 600) : null;
         var rows = new List<BlueprintRow>();
         foreach (var row in fields.Maps("draw"))
@@ -183,6 +184,6 @@ internal static class RulesReader
 
         fields.Finish();
         if (rows.Count == 0 && fields.Has("draw")) fields.Report(CourseProblems.FieldMissing, fields.LineOf("draw"), "draw");
-        return new(id, pass, limit, [.. rows.OrderBy(row => topics.IndexOf(row.Topic))]);
+        return new(id, pass, limit, [.. rows.OrderBy(row => topics.IndexOf(row.Topic))]) { Cut = cut };
     }
 }

@@ -10,37 +10,42 @@ internal static class SchemeWordsReader
     private static readonly string[] SectionIds =
         ["scope", "tasks", "competence", "prerequisites", "completion", "conduct", "suspension", "validity", "shown", "topics", "objectives"];
 
-    public static (SchemeWords Scheme, CourseWords Course)? Read(CourseFolder folder, CourseRules rules, Language language)
+    /// <summary>Reads it; the quiz and each checklist in <paramref name="cuts"/>, whose pass mark a panel set, has a section that says why.</summary>
+    public static (SchemeWords Scheme, CourseWords Course)? Read(
+        CourseFolder folder, CourseRules rules, IReadOnlyList<string> cuts, Language language)
     {
         if (WordFile.Read(folder.Files, folder.PathOf(language, "course.md"), language, folder.Problems) is not { } file) return null;
         var text = new CourseText(file, folder, null);
         var title = file.Blocks.OfType<HeadingBlock>().FirstOrDefault(heading => heading.Level == 1) is { } heading ? text.Plain(heading) : "";
         if (title.Length == 0) folder.Problems.Add(new(CourseProblems.TitleMissing, new(file.Path, 1)));
         foreach (var stray in file.Before()) folder.Problems.Add(new(CourseProblems.WordsLayout, new(file.Path, file.LineOf(stray))));
-        var sections = ReadSections(folder, file);
+        var sections = ReadSections(folder, file, [.. SectionIds, .. cuts.Select(CutReader.SectionOf)]);
         string Html(string id) => sections.TryGetValue(id, out var section) ? new CourseText(file, folder, $"section {id}").Blocks(section.Blocks) : "";
         var scheme = new SchemeWords(
             title, Html("scope"), Html("tasks"), Html("competence"), Html("prerequisites"), Html("conduct"), Html("suspension"),
-            Html("validity"), Html("completion"), ReadShown(folder, file, sections));
+            Html("validity"), Html("completion"), ReadShown(folder, file, sections))
+        {
+            CutHtml = cuts.ToDictionary(id => id, id => Html(CutReader.SectionOf(id)), StringComparer.Ordinal),
+        };
         var course = new CourseWords(
             ReadTitles(folder, file, sections, "topics", rules.Topics),
             ReadTitles(folder, file, sections, "objectives", rules.Objectives));
         return (scheme, course);
     }
 
-    private static Dictionary<string, WordSection> ReadSections(CourseFolder folder, WordFile file)
+    private static Dictionary<string, WordSection> ReadSections(CourseFolder folder, WordFile file, IReadOnlyList<string> ids)
     {
         var sections = new Dictionary<string, WordSection>(StringComparer.Ordinal);
         foreach (var section in file.Sections())
         {
             var id = WordFile.IdOf(section.Heading);
             var name = id ?? PlainText.Of(section.Heading);
-            if (id is null || !SectionIds.Contains(id, StringComparer.Ordinal)) Report(CourseProblems.WordsUnexpected, section.Line, name);
+            if (id is null || !ids.Contains(id, StringComparer.Ordinal)) Report(CourseProblems.WordsUnexpected, section.Line, name);
             else if (section.Blocks.Count == 0) Report(CourseProblems.WordsMissing, section.Line, name);
             else if (!sections.TryAdd(id, section)) Report(CourseProblems.WordsTwice, section.Line, name);
         }
 
-        foreach (var missing in SectionIds.Where(id => file.Sections().TrueForAll(section => WordFile.IdOf(section.Heading) != id)))
+        foreach (var missing in ids.Where(id => file.Sections().TrueForAll(section => WordFile.IdOf(section.Heading) != id)))
         {
             folder.Problems.Add(new(CourseProblems.WordsMissing, new(file.Path, null, $"section {missing}"), missing));
         }

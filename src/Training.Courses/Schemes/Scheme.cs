@@ -92,4 +92,8 @@ public sealed record SchemeWords(
     string SuspensionHtml,
     string ValidityHtml,
     string CompletionHtml,
-    string ShownText);
+    string ShownText)
+{
+    /// <summary>Why each pass mark that a panel set is what it is, by the id of its quiz or checklist.</summary>
+    public IReadOnlyDictionary<string, string> CutHtml { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+}

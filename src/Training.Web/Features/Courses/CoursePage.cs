@@ -10,13 +10,15 @@ namespace Training.Web.Features.Courses;
 /// <param name="Modules">In reading order.</param>
 /// <param name="Grant">What the first paper asks, in the scheme's order.</param>
 /// <param name="Renewal">What a renewal asks, in the scheme's order.</param>
+/// <param name="PassMarks">Of its own quiz and checklists, and where each comes from.</param>
 public sealed record CoursePage(
     string Id,
     Scheme Scheme,
     SchemeWords Words,
     IReadOnlyList<ModuleLink> Modules,
     IReadOnlyList<Asked> Grant,
-    IReadOnlyList<Asked> Renewal)
+    IReadOnlyList<Asked> Renewal,
+    IReadOnlyList<PassMark> PassMarks)
 {
     /// <summary>The page in one language.</summary>
     /// <param name="course">Which course.</param>
@@ -28,7 +30,28 @@ public sealed record CoursePage(
         course.Scheme.Words[language],
         [.. course.Modules.Select(module => ModuleLink.To(module, language))],
         [.. course.Scheme.Grant.Select(requirement => Asked.Of(requirement, all, language))],
-        [.. course.Scheme.Renewal.Select(requirement => Asked.Of(requirement, all, language))]);
+        [.. course.Scheme.Renewal.Select(requirement => Asked.Of(requirement, all, language))],
+        PassMark.Of(course, language));
+}
+
+/// <summary>What a quiz or checklist is passed with.</summary>
+/// <param name="Title">Of the checklist; null for the quiz.</param>
+/// <param name="Percent">Whole percent of the points.</param>
+/// <param name="Cut">Where it comes from; null where the provider set it without a panel.</param>
+/// <param name="ReasonHtml">Why, in the page's language; empty without a panel.</param>
+public sealed record PassMark(string? Title, int Percent, Cut? Cut, string ReasonHtml)
+{
+    /// <summary>All of a course, its quiz first.</summary>
+    public static IReadOnlyList<PassMark> Of(Course course, Language language)
+    {
+        var reasons = course.Scheme.Words[language].CutHtml;
+        return
+        [
+            new(null, course.Quiz.PassPercent, course.Quiz.Cut, reasons.GetValueOrDefault(course.Quiz.Id, "")),
+            .. course.Checklists.Select(checklist => new PassMark(
+                checklist.Words[language].Title, checklist.PassPercent, checklist.Cut, reasons.GetValueOrDefault(checklist.Id, ""))),
+        ];
+    }
 }
 
 /// <summary>One requirement with the names and figures that its sentence needs. A closed family.</summary>
