@@ -179,6 +179,24 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Whom to call from a site, the newest row last.</summary>
     public DbSet<EmergencyNumbers> EmergencyNumbers => Set<EmergencyNumbers>();
 
+    /// <summary>Panels that set cut scores.</summary>
+    public DbSet<Panel> Panels => Set<Panel>();
+
+    /// <summary>Who judges in them.</summary>
+    public DbSet<PanelJudge> PanelJudges => Set<PanelJudge>();
+
+    /// <summary>What judges said of questions and steps.</summary>
+    public DbSet<PanelRating> PanelRatings => Set<PanelRating>();
+
+    /// <summary>Rounds that ended.</summary>
+    public DbSet<PanelRoundEnd> PanelRoundEnds => Set<PanelRoundEnd>();
+
+    /// <summary>What judges would accept.</summary>
+    public DbSet<PanelBounds> PanelBounds => Set<PanelBounds>();
+
+    /// <summary>Cuts that leads adopted.</summary>
+    public DbSet<CutAdoption> CutAdoptions => Set<CutAdoption>();
+
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
