@@ -7,6 +7,7 @@ using Training.Web.Features.Corrections;
 using Training.Web.Features.Decisions;
 using Training.Web.Features.FirstDay;
 using Training.Web.Features.Health;
+using Training.Web.Features.Panels;
 using Training.Web.Features.People;
 using Training.Web.Features.QuizStatistics;
 using Training.Web.Features.Reminders;
@@ -60,6 +61,7 @@ public static class Site
         services.AddProvider();
         services.AddScoped<PersonReading>();
         services.AddScoped<TrainingChangeReading>();
+        services.AddScoped<PanelReading>();
         services.AddVerify();
         services.AddWorkforce();
         services.AddQuizStatistics();

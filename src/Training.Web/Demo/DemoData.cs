@@ -47,6 +47,10 @@ internal sealed class DemoData
 
     public required IReadOnlyList<DemoWithdrawal> Withdrawals { get; init; }
 
+    public required IReadOnlyList<DemoPanel> Panels { get; init; }
+
+    public required IReadOnlyList<DemoPanelJudge> PanelJudges { get; init; }
+
     /// <exception cref="IOException">A file is missing.</exception>
     /// <exception cref="CsvHelperException">A file does not read; the message names row and column.</exception>
     public static DemoData Read(string folder) => new()
@@ -71,6 +75,8 @@ internal sealed class DemoData
         Decisions = Rows<DemoDecision>(folder, "decisions.csv"),
         Suspensions = Rows<DemoSuspension>(folder, "suspensions.csv"),
         Withdrawals = Rows<DemoWithdrawal>(folder, "withdrawals.csv"),
+        Panels = Rows<DemoPanel>(folder, "panels.csv"),
+        PanelJudges = Rows<DemoPanelJudge>(folder, "panel-judges.csv"),
     };
 
     private static List<T> Rows<T>(string folder, string file)
@@ -119,6 +125,29 @@ internal sealed record DemoSite(
 /// <param name="Person">The lead who accepted them.</param>
 /// <param name="DaysAgo">When.</param>
 internal sealed record DemoReview(string Course, string Person, int DaysAgo);
+
+/// <param name="Panel">Row id.</param>
+/// <param name="Course">Whose quiz.</param>
+/// <param name="Lead">Who opened it and adopted its cut.</param>
+/// <param name="DaysAgo">When it was opened.</param>
+/// <param name="Purpose">In words.</param>
+/// <param name="JustCompetent">In words.</param>
+/// <param name="Balance">In words.</param>
+/// <param name="Reason">Of the adoption.</param>
+internal sealed record DemoPanel(string Panel, string Course, string Lead, int DaysAgo, string Purpose, string JustCompetent, string Balance, string Reason);
+
+/// <param name="Panel">Of which panel.</param>
+/// <param name="Person">Row id; empty for somebody from outside.</param>
+/// <param name="Name">Of somebody from outside.</param>
+/// <param name="Qualification">In words.</param>
+/// <param name="Severity">Points that the judge asks for more than the others.</param>
+/// <param name="Seed">Of what else they see otherwise.</param>
+/// <param name="LeastCut">Percent.</param>
+/// <param name="GreatestCut">Percent.</param>
+/// <param name="LeastFail">Percent.</param>
+/// <param name="GreatestFail">Percent.</param>
+internal sealed record DemoPanelJudge(
+    string Panel, string Person, string Name, string Qualification, int Severity, ulong Seed, int LeastCut, int GreatestCut, int LeastFail, int GreatestFail);
 
 internal sealed record DemoPerson(string Person, string GivenName, string FamilyName, string Language)
 {

@@ -39,6 +39,7 @@ internal sealed class DemoReplay(
         await KeepAccountsAsync(records, cancellation);
         await new DemoFirstDay(data, courses, library, options, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
         foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);
+        await new DemoPanels(data, courses, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
     }
 
     private IEnumerable<(DateTimeOffset At, Func<RecordsContext, CancellationToken, Task> Replay)> Happenings() =>

@@ -59,6 +59,11 @@ public static class DoorTable
         new(Get, "/{language:language}/my/sittings/{sittingId:guid}/review", Workers, Whose.Own),
         new(Post, "/{language:language}/my/sittings/{sittingId:guid}/submission", Workers, Whose.Own),
 
+        // A panel in which somebody judges: workers, instructors and leads alike are people who may be asked.
+        new(Get, "/{language:language}/my/panels/{panelId:guid}", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/panels/{panelId:guid}/ratings", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/panels/{panelId:guid}/bounds", Workers, Whose.Own),
+
         // The instructor: class days where they teach or score; sheets that they started themselves.
         new(Get, "/{language:language}/class-days", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/class-days/{classId:guid}", [Role.Instructor], Whose.Own),
@@ -168,6 +173,17 @@ public static class DoorTable
         new(Get, "/{language:language}/programme/courses/{courseId}/questions", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/courses/{courseId}/modules/{moduleId}/questions", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/courses/{courseId}/modules/{moduleId}/questions/reviews", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/panels", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/panels", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/panels/{panelId:guid}", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/panels/{panelId:guid}/judges", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/panels/{panelId:guid}/judges/{judgeId:guid}", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/panels/{panelId:guid}/judges/{judgeId:guid}/ratings", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/panels/{panelId:guid}/judges/{judgeId:guid}/bounds", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/panels/{panelId:guid}/round-ends", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/panels/{panelId:guid}/ratings-files", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/panels/{panelId:guid}/ratings.csv", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/panels/{panelId:guid}/adoptions", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/standing", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/people/{personId:guid}/mail-address", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/people/{personId:guid}/mail-address", Leads, Whose.Any),

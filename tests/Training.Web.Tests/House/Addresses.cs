@@ -35,7 +35,7 @@ internal static class Addresses
     /// <summary>Whether the address names something that belongs to somebody.</summary>
     public static bool NamesBelongings(RouteEndpoint endpoint) => endpoint.RoutePattern.Parameters.Any(parameter => Owned.Contains(parameter.Name));
 
-    private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId"];
+    private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId"];
 
     // A new parameter of a route needs its line here; until then the walk fails and says so.
     private static string Value(string name, string pattern, Belongings belongings, string language, bool isFinished) => name switch
@@ -61,6 +61,8 @@ internal static class Addresses
         "siteId" => belongings.SiteId.ToString(),
         "roleId" => belongings.RoleId.ToString(),
         "proposalId" => belongings.ProposalId.ToString(),
+        "panelId" => belongings.PanelId.ToString(),
+        "judgeId" => belongings.OutsideJudgeId.ToString(),
         "mailId" => belongings.MailId.ToString(),
         "uploadId" => (isFinished ? belongings.AppliedRosterId : belongings.OpenRosterId).ToString(),
         _ => throw new InvalidOperationException($"No value for {{{name}}} of {pattern}."),

@@ -145,6 +145,7 @@ public sealed class ServedDemo : IAsyncLifetime
                     && !records.Withdrawals.Any(row => row.PersonId == period.PersonId))
                 .OrderBy(period => period.PersonId).FirstAsync();
             var sheet = await StartSheetAsync(records, instructorId);
+            var (panel, outsideJudge) = await OpenPanelAsync(records, workerId);
             found = new(
                 employerId, certified.PersonId, sheet.ClassId, sheet.CandidateId, sheet.Id,
                 await records.Scoresheets.Where(row => row.InstructorId == instructorId && row.Copy == 1).Select(row => row.FormId).FirstAsync(),
@@ -163,6 +164,7 @@ public sealed class ServedDemo : IAsyncLifetime
                 await RoundAsync(records, isOpen: true),
                 await RoundAsync(records, isOpen: false),
                 await CorrectAsync(records, await PersonAsync(records, lead)));
+                await RepresentAsync(records, certified.PersonId, employerId), panel, outsideJudge);
         });
         return found!; // not null: set above
     }
@@ -218,6 +220,29 @@ public sealed class ServedDemo : IAsyncLifetime
         };
         await records.KeepAsync(correction, null, CancellationToken.None);
         return correction.Id;
+    private async Task<(Guid Panel, Guid OutsideJudge)> OpenPanelAsync(RecordsContext records, Guid personId)
+    {
+        var course = Site.Shelf.Find("awareness")!; // not null: the shipped course
+        var panel = new Panel
+        {
+            Id = Guid.CreateVersion7(), CourseId = course.Id, CourseHash = course.Hash, TargetId = course.Quiz.Id,
+            ItemIds = [.. course.Questions.Select(question => question.Id)], Purpose = "A pass mark to defend.", JustCompetent = "Keeps back.",
+            Balance = "One of the crew, one from outside.", LeadId = personId, OpenedAt = Now,
+        };
+        Assert.IsType<Kept.Stored>(await records.KeepAsync(panel, CancellationToken.None));
+        var outsider = Guid.CreateVersion7();
+        foreach (var (id, person) in new[] { (Guid.CreateVersion7(), (Guid?)personId), (outsider, null) })
+        {
+            Assert.IsType<Kept.Stored>(await records.KeepAsync(
+                new PanelJudge
+                {
+                    Id = id, PanelId = panel.Id, Number = 0, PersonId = person, OutsiderName = person is null ? "Ottoline Vetch" : null,
+                    Qualification = "Works there.", AddedById = personId, AddedAt = Now,
+                },
+                CancellationToken.None));
+        }
+
+        return (panel.Id, outsider);
     }
 
     private static async Task<Guid> GiveUpMailAsync(RecordsContext records, Guid personId)
@@ -267,3 +292,4 @@ internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
     Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId);
+    Guid RoleId, Guid PanelId, Guid OutsideJudgeId);
