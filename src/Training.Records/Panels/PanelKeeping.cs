@@ -45,13 +45,13 @@ public static class PanelKeeping
         throw new InvalidOperationException($"Judges of panel {judge.PanelId} were added by others {Bounds.Attempts} times over.");
     }
 
-    /// <summary>Keeps ratings of one form or file, all or none of them; what was said before in the same words makes no new row.</summary>
+    /// <summary>Keeps ratings of one form or file, all or none of them; what counts already makes no new row, also not in the second round.</summary>
     public static async Task<Kept> KeepAsync(
         this RecordsContext records, Guid panelId, IReadOnlyList<PanelRating> ratings, CancellationToken cancellation)
     {
         if (ratings.Count == 0) return new Kept.AlreadyStored(panelId);
         var file = await records.FindPanelAsync(panelId, cancellation) ?? throw new ArgumentException("No such panel.", nameof(panelId));
-        var changed = ratings.Where(rating => file.Said(rating.JudgeId, rating.Round).GetValueOrDefault(rating.ItemId, -1) != rating.Percent).ToList();
+        var changed = ratings.Where(rating => file.Counting(rating.JudgeId, rating.Round).GetValueOrDefault(rating.ItemId, -1) != rating.Percent).ToList();
         if (changed.Count == 0) return new Kept.AlreadyStored(panelId);
         if (ratings.FirstOrDefault(rating => rating.Round != file.OpenRound) is { } late)
             return new Kept.Refused([new(PanelProblems.RoundClosed, new(), late.Round.ToString(CultureInfo.InvariantCulture))]);

@@ -39,8 +39,7 @@ public sealed class PanelRatingsController(
         {
             if (string.IsNullOrWhiteSpace(typed)) continue;
             if (RatingsFile.ReadPercent(typed) is not { } percent) ModelState.AddModelError($"Percent-{item}", Text["PercentForm"]);
-            // In the second round what is typed as it stood is said by the first.
-            else if (page.Judged.File.Counting(page.Judge.Id, form.Round).GetValueOrDefault(item, -1) != percent) ratings.Add(RatingOf(item, percent));
+            else ratings.Add(RatingOf(item, percent));
         }
 
         if (!ModelState.IsValid) return this.Mend(RateView, page);
