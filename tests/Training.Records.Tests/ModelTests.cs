@@ -91,7 +91,7 @@ public sealed class ModelTests
 
         Assert.NotEmpty(enums);
         Assert.All(enums, property => Assert.Equal(typeof(string), StoredType(property)));
-        Assert.All(enums, property => Assert.All(Enum.GetNames(property.ClrType), name => Assert.InRange(name.Length, 1, property.GetMaxLength() ?? 0)));
+        Assert.All(enums, property => Assert.All(Enum.GetNames(Nullable.GetUnderlyingType(property.ClrType) ?? property.ClrType), name => Assert.InRange(name.Length, 1, property.GetMaxLength() ?? 0)));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
 using Training.Courses;
+using Training.Scoring;
 
 namespace Training.Records;
 
@@ -78,6 +79,9 @@ public sealed class ScoresheetRecord
 
     /// <summary>Free text.</summary>
     public required string Remarks { get; init; }
+
+    /// <summary>Of the performance as a whole; null where it was not seen whole, and on sheets from before it was asked.</summary>
+    public Impression? Impression { get; init; }
 
     /// <summary>When it was kept, UTC.</summary>
     public required DateTimeOffset KeptAt { get; init; }

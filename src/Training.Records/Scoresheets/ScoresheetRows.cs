@@ -35,6 +35,7 @@ internal static class ScoresheetRows
             ScoredOn = scoredOn,
             Zone = zone,
             Remarks = sheet.Remarks,
+            Impression = sheet.Impression,
             KeptAt = now,
             Observations = [.. sheet.Observations.Select((observation, index) => new StepObservationRecord
             {
@@ -70,7 +71,7 @@ internal static class ScoresheetRows
             ? new LiveConditions(live.PermitNumber, live.BitePlanCheckedOn, live.CommunicationsTestedAt, live.WatcherId, modelPass)
             : null,
         new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit, row.IsKitInspected),
-        row.Language, row.IsIdentityConfirmed, row.SignedAt, row.SignedName, row.Remarks);
+        row.Language, row.IsIdentityConfirmed, row.SignedAt, row.SignedName, row.Remarks, row.Impression);
 
     internal static ScoresheetResult Read(ScoresheetResultRecord row) => new(
         row.ChecklistVersion, row.Outcome, row.Points, row.MaxPoints, StoredJson.Read<ScoresheetReason>(row.Reasons));

@@ -38,10 +38,10 @@ internal static class ContentHash
         });
     });
 
-    /// <summary>["scoresheet/2", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, kit inspected], language, identity confirmed, signed name, remarks].</summary>
+    /// <summary>["scoresheet/3", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, kit inspected], language, identity confirmed, signed name, remarks, impression 1 to 4 or null].</summary>
     internal static string Of(Scoresheet sheet) => Hash(writer =>
     {
-        writer.WriteStringValue("scoresheet/2");
+        writer.WriteStringValue("scoresheet/3");
         writer.WriteStringValue(sheet.ClassId);
         writer.WriteStringValue(sheet.CandidateId);
         writer.WriteStringValue(sheet.InstructorId);
@@ -63,6 +63,8 @@ internal static class ContentHash
         writer.WriteBooleanValue(sheet.IdentityConfirmed);
         writer.WriteStringValue(sheet.SignedName);
         writer.WriteStringValue(sheet.Remarks);
+        if (sheet.Impression is { } impression) writer.WriteNumberValue((int)impression);
+        else writer.WriteNullValue();
     });
 
     private static void Write(Utf8JsonWriter writer, LiveConditions live)

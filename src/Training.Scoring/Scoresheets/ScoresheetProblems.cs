@@ -51,6 +51,12 @@ public static class ScoresheetProblems
     /// <summary>The name typed to sign is too long. Arguments: its length, the greatest length.</summary>
     public const string SignedNameTooLong = "scoresheet.signed-name-too-long";
 
+    /// <summary>Every step was observed and no overall impression is said.</summary>
+    public const string ImpressionMissing = "scoresheet.impression-missing";
+
+    /// <summary>An overall impression is said of a practical that was not seen whole.</summary>
+    public const string ImpressionOfAPart = "scoresheet.impression-of-a-part";
+
     /// <summary>The checklist has no such step. Argument: its id.</summary>
     public const string StepUnknown = "scoresheet.step-unknown";
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CsvHelper;
 using CsvHelper.Configuration;
+using Training.Scoring;
 using YamlDotNet.Serialization;
 using YamlDotNet.Serialization.NamingConventions;
 
@@ -228,6 +229,7 @@ internal sealed record DemoCalibrationSheet(string Round, string Instructor, str
 /// <param name="Surroundings">Ground, light and weather.</param>
 /// <param name="AirTemperature">In °C, or empty.</param>
 /// <param name="Kit">What was used.</param>
+/// <param name="Impression">Of the performance as a whole; empty where it was not seen whole.</param>
 internal sealed record DemoScoresheet(
     string Sheet,
     string Class,
@@ -246,7 +248,8 @@ internal sealed record DemoScoresheet(
     string SeparationReason,
     string Surroundings,
     int? AirTemperature,
-    string Kit);
+    string Kit,
+    Impression? Impression);
 
 /// <param name="Person">About whom.</param>
 /// <param name="Scheme">Under which scheme.</param>

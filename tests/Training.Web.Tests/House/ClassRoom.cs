@@ -73,14 +73,16 @@ internal sealed partial class ClassRoom
         return answer!; // not null: there is a letter
     }
 
-    /// <summary>The fields of the sign-off as the page carries them, and the name.</summary>
-    public static async Task<List<KeyValuePair<string, string>>> SignOffAsync(PlainBrowser browser, string sheet, string name = "Winifred Oakley", string remarks = "")
+    /// <summary>The fields of the sign-off as the page carries them, the name, and an impression where the page asks for one.</summary>
+    public static async Task<List<KeyValuePair<string, string>>> SignOffAsync(
+        PlainBrowser browser, string sheet, string name = "Winifred Oakley", string remarks = "", string impression = "Ready")
     {
         var html = (await browser.GetAsync($"{sheet}/sign-off")).Html;
         var form = html[html.IndexOf("/signature\"", StringComparison.Ordinal)..];
         var hidden = Hidden().Matches(form).Select(field => new KeyValuePair<string, string>(field.Groups["name"].Value, field.Groups["value"].Value));
         var token = Token().Match(form).Groups["value"].Value;
-        return [.. hidden, new("SignedName", name), new("Remarks", remarks), new("__RequestVerificationToken", token)];
+        var said = form.Contains("name=\"Impression\"", StringComparison.Ordinal) ? [new KeyValuePair<string, string>("Impression", impression)] : Array.Empty<KeyValuePair<string, string>>();
+        return [.. hidden, .. said, new("SignedName", name), new("Remarks", remarks), new("__RequestVerificationToken", token)];
     }
 
     /// <summary>Starts, marks and signs a sheet; gives its address.</summary>

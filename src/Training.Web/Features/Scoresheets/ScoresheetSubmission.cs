@@ -21,7 +21,11 @@ public static class ScoresheetSubmission
         this RecordsContext records, Course course, Scoresheet sheet, string zone, DateTimeOffset now, ICollection<Problem> problems,
         CancellationToken cancellation)
     {
-        if (await records.GradeAsync(course, sheet, zone, problems, cancellation) is not { } result) return null;
+        var lacking = new List<Problem>();
+        SignatureCheck.Run(sheet, lacking);
+        var graded = await records.GradeAsync(course, sheet, zone, lacking, cancellation);
+        foreach (var problem in lacking) problems.Add(problem);
+        if (lacking.Count > 0 || graded is not { } result) return null;
         var scoredOn = DecisionDay.On(sheet.SignedAt, TimeZoneInfo.FindSystemTimeZoneById(zone));
         var kept = await records.KeepAsync(sheet, result, scoredOn, zone, now, cancellation);
         return kept.IsKept(problems) ? result : null;

@@ -18,6 +18,16 @@ public static class ScoringWords
         null => text["NoMark"],
     };
 
+    /// <summary>What an overall impression is called.</summary>
+    public static string Of(this IStringLocalizer<ScoringText> text, Impression? impression) => impression switch
+    {
+        Impression.NotReady => text["NotReady"],
+        Impression.Borderline => text["Borderline"],
+        Impression.Ready => text["Ready"],
+        Impression.Assured => text["Assured"],
+        null => text["NoImpression"],
+    };
+
     /// <summary>What a practical was done on.</summary>
     public static string Of(this IStringLocalizer<ScoringText> text, Subject subject) => subject switch
     {

@@ -57,6 +57,9 @@ public sealed class SignOffForm
     /// <summary>One a step, in order: <c>step=Done</c>.</summary>
     public IList<string> Marks { get; init; } = [];
 
+    /// <summary>Chosen here, without a preset; null where nothing is chosen or it is none of the four.</summary>
+    public string? Impression { get; init; }
+
     /// <summary>Typed here.</summary>
     public string? Remarks { get; init; }
 
@@ -81,6 +84,7 @@ public sealed class SignOffForm
         ModelPassId = sheet.Live?.ModelPassId,
         StoppedAtStep = sheet.StoppedAtStep,
         Marks = [.. sheet.Observations.Select(mark => $"{mark.StepId}{Between}{mark.Observation}")],
+        Impression = sheet.Impression?.ToString(),
         Remarks = sheet.Remarks,
     };
 
@@ -92,7 +96,10 @@ public sealed class SignOffForm
             ? new LiveConditions(permit, plan, Instant(call), watcher, pass)
             : null,
         new(Surroundings ?? "", AirTemperature, Kit ?? "", KitInspected),
-        Language, IdentityConfirmed, signedAt, SignedName?.Trim() ?? "", Remarks?.Trim() ?? "");
+        Language, IdentityConfirmed, signedAt, SignedName?.Trim() ?? "", Remarks?.Trim() ?? "", FindImpression());
+
+    private Impression? FindImpression() =>
+        Enum.TryParse<Impression>(Impression, out var impression) && Enum.IsDefined(impression) ? impression : null;
 
     private static StepObservation? FindMark(string text) =>
         text.Split(Between) is [var step, var word] && Enum.TryParse<Observation>(word, out var observation) && Enum.IsDefined(observation)

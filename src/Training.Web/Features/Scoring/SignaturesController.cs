@@ -14,7 +14,8 @@ public sealed class SignaturesController(RecordsContext records, CoursesByHash c
 {
     private const string Views = "~/Features/Scoring/";
 
-    private static readonly HashSet<string> Typed = new([nameof(SignOffForm.Remarks), nameof(SignOffForm.SignedName)], StringComparer.Ordinal);
+    private static readonly HashSet<string> Typed = new(
+        [nameof(SignOffForm.Impression), nameof(SignOffForm.Remarks), nameof(SignOffForm.SignedName)], StringComparer.Ordinal);
 
     /// <summary>All marks and particulars as they would be signed, and the signature.</summary>
     [HttpGet("/{language:language}/scoresheets/{sheetId:guid}/sign-off")]

@@ -96,6 +96,47 @@ public sealed class ScoringControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task The_impression_is_said_before_the_points_are_shown_and_changes_nothing()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        var sheet = await room.StartAsync(browser);
+        await ClassRoom.MarkAsync(browser, sheet, AllDone);
+        var page = (await browser.GetAsync($"{sheet}/sign-off")).Html;
+        Assert.DoesNotContain("of 40 points", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("Passed", page, StringComparison.Ordinal);
+        Assert.DoesNotContain("checked", page, StringComparison.Ordinal);
+        var fields = await ClassRoom.SignOffAsync(browser, sheet, impression: "NotReady");
+
+        var silent = await browser.PostExactlyAsync($"{sheet}/signature", [.. fields.Where(field => field.Key != "Impression")]);
+        Assert.Equal((422, true, false), (
+            silent.Status, silent.Html.Contains("The overall impression is not said.", StringComparison.Ordinal), silent.Html.Contains("of 40 points", StringComparison.Ordinal)));
+        await browser.PostExactlyAsync($"{sheet}/signature", fields);
+
+        var stored = Assert.Single(await StoredAsync(sheet));
+        Assert.Equal((Impression.NotReady, PracticalOutcome.Passed), (stored.Sheet.Impression, stored.Results[^1].Result.Outcome));
+        var sent = (await browser.GetAsync(sheet)).Html;
+        Assert.Contains("Passed with 40 of 40 points.", sent, StringComparison.Ordinal);
+        Assert.Contains("<p>Not ready</p>", sent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Of_a_practical_that_was_broken_off_no_impression_is_asked()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        var sheet = await room.StartAsync(browser);
+        await ClassRoom.MarkAsync(browser, sheet, "dd");
+        var fields = await ClassRoom.SignOffAsync(browser, sheet);
+        Assert.DoesNotContain(fields, field => field.Key == "Impression");
+
+        var said = await browser.PostExactlyAsync($"{sheet}/signature", [.. fields, new("Impression", "Ready")]);
+        Assert.Equal((422, true), (said.Status, said.Html.Contains("not seen whole", StringComparison.Ordinal)));
+        Assert.Equal(303, (await browser.PostExactlyAsync($"{sheet}/signature", fields)).Status);
+        Assert.Null(Assert.Single(await StoredAsync(sheet)).Sheet.Impression);
+    }
+
+    [Fact]
     public async Task What_was_signed_is_what_the_screen_showed_whatever_another_tab_did()
     {
         var room = await ClassRoom.OpenAsync(shared.Site);

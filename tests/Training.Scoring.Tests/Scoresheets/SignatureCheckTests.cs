@@ -1,0 +1,47 @@
+using Training.Courses;
+
+namespace Training.Scoring.Tests;
+
+public sealed class SignatureCheckTests
+{
+    public static TheoryData<string, string?, Impression?, string[]> Sheets => new()
+    {
+        { "ddddd", null, Impression.Ready, [] },
+        { "dddnd", null, Impression.NotReady, [] },                                          // seen whole, whatever it came to
+        { "ddddd", null, null, ["scoresheet.impression-missing @ Impression"] },
+        { "dd-dd", null, null, [] },                                                         // broken off
+        { "dd-dd", null, Impression.Assured, ["scoresheet.impression-of-a-part @ Impression"] },
+        { "ddn--", "reach", null, [] },                                                      // stopped
+        { "ddddn", "report", Impression.Borderline, ["scoresheet.impression-of-a-part @ Impression"] },  // stopped at the last step
+    };
+
+    [Theory, MemberData(nameof(Sheets))]
+    public void An_impression_belongs_to_what_was_seen_whole(string letters, string? stoppedAt, Impression? impression, string[] refused) =>
+        Assert.Equal(refused, Refusals(TestScoresheet.Of(letters, stoppedAt) with { Impression = impression }));
+
+    [Theory]
+    [InlineData("ddddd")]
+    [InlineData("nnddn")]
+    public void No_impression_changes_what_grading_finds(string letters)
+    {
+        var sheet = TestScoresheet.Of(letters) with { Impression = null };
+        var without = TestScoresheet.Grade(sheet);
+
+        foreach (var impression in Enum.GetValues<Impression>())
+        {
+            var with = TestScoresheet.Grade(sheet with { Impression = impression });
+            Assert.Equal((without.Outcome, without.Points, without.Reasons.Count), (with.Outcome, with.Points, with.Reasons.Count));
+        }
+    }
+
+    [Fact]
+    public void The_impressions_are_the_ratings_that_a_borderline_regression_reads() =>
+        Assert.Equal([1, 2, 3, 4], Enum.GetValues<Impression>().Select(impression => (int)impression));
+
+    private static IReadOnlyList<string> Refusals(Scoresheet sheet)
+    {
+        var problems = new List<Problem>();
+        SignatureCheck.Run(sheet, problems);
+        return [.. problems.Select(problem => $"{problem.Code} @ {problem.Place.Part}")];
+    }
+}
