@@ -52,7 +52,7 @@ public sealed class ScoringTests(Chromium chromium)
     {
         var (page, sheet) = await StartAsync(390, 844, ColorScheme.Light);
         await page.GotoAsync($"/en{sheet}");
-        await Press(page, "Start with step 1");
+        await Press(page, "I read this aloud. On to the steps");
         for (var step = 1; step <= 5; step++) await Press(page, "Done");
         await Press(page, "Not done");
 
@@ -128,6 +128,7 @@ public sealed class ScoringTests(Chromium chromium)
         await page.ClickAsync("main .do");
         var sheet = new Uri(page.Url).AbsolutePath["/en".Length..];
         Assert.StartsWith("/scoresheets/", sheet, StringComparison.Ordinal);
+        await Press(page, "I read this aloud. On to the steps");
         await page.GotoAsync(room.StartPath);
         return (page, sheet);
     }

@@ -84,7 +84,7 @@ internal sealed class Cast
         id ?? Guid.CreateVersion7(), Class, Worker, Instructor, CourseHash, "move-to-bucket", "v1", subject, @try,
         [new("inspect-tongs", Observation.Done), new("grip", Observation.DoneAfterPrompt), new("lid", Observation.NotDone)],
         null, live, new PracticalConditions("Gravel, overcast", 31, "Hook 2, tongs 5", KitInspected: true),
-        Language.English, true, Now.AddMinutes(subject == Subject.Live ? -5 : -30), "Winifred Oakley", remarks, Impression.Ready);
+        Language.English, true, Now.AddMinutes(subject == Subject.Live ? -5 : -30), "Winifred Oakley", remarks, Impression.Ready, Now.AddMinutes(-50));
 
     internal static ScoresheetResult PassedSheet() => new("v1", PracticalOutcome.Passed, 5, 6, []);
 

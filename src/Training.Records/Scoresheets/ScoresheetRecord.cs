@@ -83,6 +83,9 @@ public sealed class ScoresheetRecord
     /// <summary>Of the performance as a whole; null where it was not seen whole, and on sheets from before it was asked.</summary>
     public Impression? Impression { get; init; }
 
+    /// <summary>When the instructor said that the instructions were read, UTC; null on sheets from before it was asked.</summary>
+    public DateTimeOffset? InstructionsReadAt { get; init; }
+
     /// <summary>When it was kept, UTC.</summary>
     public required DateTimeOffset KeptAt { get; init; }
 

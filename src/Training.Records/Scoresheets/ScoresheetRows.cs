@@ -36,6 +36,7 @@ internal static class ScoresheetRows
             Zone = zone,
             Remarks = sheet.Remarks,
             Impression = sheet.Impression,
+            InstructionsReadAt = sheet.InstructionsReadAt,
             KeptAt = now,
             Observations = [.. sheet.Observations.Select((observation, index) => new StepObservationRecord
             {
@@ -71,7 +72,7 @@ internal static class ScoresheetRows
             ? new LiveConditions(live.PermitNumber, live.BitePlanCheckedOn, live.CommunicationsTestedAt, live.WatcherId, modelPass)
             : null,
         new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit, row.IsKitInspected),
-        row.Language, row.IsIdentityConfirmed, row.SignedAt, row.SignedName, row.Remarks, row.Impression);
+        row.Language, row.IsIdentityConfirmed, row.SignedAt, row.SignedName, row.Remarks, row.Impression, row.InstructionsReadAt);
 
     internal static ScoresheetResult Read(ScoresheetResultRecord row) => new(
         row.ChecklistVersion, row.Outcome, row.Points, row.MaxPoints, StoredJson.Read<ScoresheetReason>(row.Reasons));

@@ -44,6 +44,9 @@ public sealed class StartedScoresheet : IVersioned
     /// <summary>When, UTC.</summary>
     public required DateTimeOffset StartedAt { get; init; }
 
+    /// <summary>When the instructor said that the instructions were read, UTC; null until then.</summary>
+    public DateTimeOffset? InstructionsReadAt { get; set; }
+
     /// <summary>Whether the instructor looked at the candidate's identification.</summary>
     public required bool IsIdentityConfirmed { get; init; }
 

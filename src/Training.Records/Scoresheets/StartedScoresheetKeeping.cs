@@ -28,6 +28,17 @@ public static class StartedScoresheetKeeping
             : new Kept.Refused([RecordsProblems.At("scoresheet", RecordsProblems.StartedOtherwise, sheet.Id.ToString())]);
     }
 
+    /// <summary>Keeps that the instructions were read. The first time stays.</summary>
+    public static Task<Kept> KeepReadAsync(this RecordsContext records, Guid sheetId, DateTimeOffset readAt, CancellationToken cancellation) => records.ChangeAsync(
+        sheetId,
+        sheet =>
+        {
+            if (sheet.InstructionsReadAt is not null) return new Kept.AlreadyStored(sheet.Id);
+            sheet.InstructionsReadAt = readAt;
+            return new Kept.Stored(sheet.Id);
+        },
+        cancellation);
+
     /// <summary>Keeps a mark; a second mark of a step takes the place of the first.</summary>
     /// <param name="records">Where to.</param>
     /// <param name="mark">Of a sheet that was started.</param>

@@ -38,7 +38,7 @@ internal static class ContentHash
         });
     });
 
-    /// <summary>["scoresheet/3", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, kit inspected], language, identity confirmed, signed name, remarks, impression 1 to 4 or null].</summary>
+    /// <summary>["scoresheet/3", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, kit inspected], language, identity confirmed, signed name, remarks, impression 1 to 4 or null, instructions read at or null].</summary>
     internal static string Of(Scoresheet sheet) => Hash(writer =>
     {
         writer.WriteStringValue("scoresheet/3");
@@ -64,6 +64,9 @@ internal static class ContentHash
         writer.WriteStringValue(sheet.SignedName);
         writer.WriteStringValue(sheet.Remarks);
         if (sheet.Impression is { } impression) writer.WriteNumberValue((int)impression);
+        else writer.WriteNullValue();
+        // Stamped once, when the instructor said so, and the same in every repeat of the signature.
+        if (sheet.InstructionsReadAt is { } readAt) writer.WriteNumberValue(Instants.Truncate(readAt).ToUnixTimeMilliseconds());
         else writer.WriteNullValue();
     });
 

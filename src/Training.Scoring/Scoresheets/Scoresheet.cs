@@ -38,6 +38,7 @@ public enum Observation
 /// <param name="SignedName">The name that the instructor typed to sign, 1 to 200 characters.</param>
 /// <param name="Remarks">Free text, at most 2,000 characters; never changes the outcome.</param>
 /// <param name="Impression">Of the performance as a whole; null where it was not seen whole, and on sheets from before it was asked.</param>
+/// <param name="InstructionsReadAt">When the instructor said that the standard instructions were read, UTC; null on sheets from before it was asked.</param>
 public sealed record Scoresheet(
     Guid Id,
     Guid ClassId,
@@ -57,7 +58,8 @@ public sealed record Scoresheet(
     DateTimeOffset SignedAt,
     string SignedName,
     string Remarks,
-    Impression? Impression = null)
+    Impression? Impression = null,
+    DateTimeOffset? InstructionsReadAt = null)
 {
     /// <summary>Every step was observed and nothing was stopped, so that the performance can be judged as a whole.</summary>
     public bool IsWhole => StoppedAtStep is null && Observations.All(step => step.Observation is not Observation.NotObserved);

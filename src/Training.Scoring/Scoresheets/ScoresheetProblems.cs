@@ -51,6 +51,9 @@ public static class ScoresheetProblems
     /// <summary>The name typed to sign is too long. Arguments: its length, the greatest length.</summary>
     public const string SignedNameTooLong = "scoresheet.signed-name-too-long";
 
+    /// <summary>Nobody said that the standard instructions were read to the candidate.</summary>
+    public const string InstructionsNotRead = "scoresheet.instructions-not-read";
+
     /// <summary>Every step was observed and no overall impression is said.</summary>
     public const string ImpressionMissing = "scoresheet.impression-missing";
 

@@ -191,7 +191,8 @@ internal sealed class DemoReplay(
             [.. checklist.Steps.Zip(row.Marks, (step, mark) => new StepObservation(step.Id, ObservationOf(mark, row.Sheet)))],
             row.StoppedAtStep.Length > 0 ? row.StoppedAtStep : null,
             live, new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit, KitInspected: true),
-            LanguageOf(people[row.Candidate].Language), IdentityConfirmed: true, signedAt, people[row.Instructor].FullName, Remarks: "", row.Impression);
+            LanguageOf(people[row.Candidate].Language), IdentityConfirmed: true, signedAt, people[row.Instructor].FullName, Remarks: "", row.Impression,
+            InstructionsReadAt: signedAt.AddMinutes(-45));
     }
 
     private async Task CalibrateAsync(RecordsContext records, DemoCalibration row, CancellationToken cancellation)

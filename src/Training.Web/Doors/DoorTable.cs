@@ -70,6 +70,7 @@ public static class DoorTable
         new(Get, "/{language:language}/class-days/{classId:guid}/candidates/{personId:guid}/scoresheets", [Role.Instructor], Whose.Own),
         new(Post, "/{language:language}/class-days/{classId:guid}/candidates/{personId:guid}/scoresheets", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/scoresheets/{sheetId:guid}", [Role.Instructor], Whose.Own),
+        new(Post, "/{language:language}/scoresheets/{sheetId:guid}/instructions", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/scoresheets/{sheetId:guid}/steps/{number:int}", [Role.Instructor], Whose.Own),
         new(Post, "/{language:language}/scoresheets/{sheetId:guid}/steps/{number:int}", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/scoresheets/{sheetId:guid}/stop", [Role.Instructor], Whose.Own),

@@ -17,7 +17,16 @@ public sealed class SignatureCheckTests
 
     [Theory, MemberData(nameof(Sheets))]
     public void An_impression_belongs_to_what_was_seen_whole(string letters, string? stoppedAt, Impression? impression, string[] refused) =>
-        Assert.Equal(refused, Refusals(TestScoresheet.Of(letters, stoppedAt) with { Impression = impression }));
+        Assert.Equal(refused, Refusals(Read(TestScoresheet.Of(letters, stoppedAt)) with { Impression = impression }));
+
+    [Fact]
+    public void A_sheet_whose_instructions_were_not_read_is_refused_and_graded_again_all_the_same()
+    {
+        var sheet = TestScoresheet.AllDone with { Impression = Impression.Ready };
+
+        Assert.Equal(["scoresheet.instructions-not-read @ InstructionsReadAt"], Refusals(sheet));
+        Assert.Equal(PracticalOutcome.Passed, TestScoresheet.Grade(sheet).Outcome);
+    }
 
     [Theory]
     [InlineData("ddddd")]
@@ -37,6 +46,8 @@ public sealed class SignatureCheckTests
     [Fact]
     public void The_impressions_are_the_ratings_that_a_borderline_regression_reads() =>
         Assert.Equal([1, 2, 3, 4], Enum.GetValues<Impression>().Select(impression => (int)impression));
+
+    private static Scoresheet Read(Scoresheet sheet) => sheet with { InstructionsReadAt = sheet.SignedAt.AddMinutes(-30) };
 
     private static IReadOnlyList<string> Refusals(Scoresheet sheet)
     {

@@ -56,11 +56,12 @@ internal sealed partial class ClassRoom
 
     public Task<PlainBrowser> SignInAsync() => Site.SignInAsync(InstructorId);
 
-    /// <summary>Starts a sheet and gives its address.</summary>
+    /// <summary>Starts a sheet, says that the instructions were read, and gives its address.</summary>
     public async Task<string> StartAsync(PlainBrowser browser, Dictionary<string, string>? form = null)
     {
         var answer = await browser.PostAsync(StartPath, form ?? Form(), StartPath);
         Assert.Equal((303, true), (answer.Status, answer.Location?.StartsWith("/en/scoresheets/", StringComparison.Ordinal)));
+        Assert.Equal(303, (await browser.PostAsync($"{answer.Location}/instructions", [], StepPage)).Status);
         return answer.Location!; // not null: asserted
     }
 

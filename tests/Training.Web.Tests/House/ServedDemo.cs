@@ -201,7 +201,7 @@ public sealed class ServedDemo : IAsyncLifetime
             Id = Guid.CreateVersion7(), ClassId = seat.ClassId, CandidateId = seat.PersonId, InstructorId = instructorId, CourseHash = course.Hash,
             ChecklistId = course.Checklists[0].Id, ChecklistVersion = course.Checklists[0].Version, Subject = Subject.Model, Try = 1,
             Language = Language.English, StartedAt = Now, IsIdentityConfirmed = true, Surroundings = "Gravel pad, shade, light wind.",
-            Kit = "Hook 120 cm, tongs 100 cm, bucket with screw lid.", IsKitInspected = true,
+            Kit = "Hook 120 cm, tongs 100 cm, bucket with screw lid.", IsKitInspected = true, InstructionsReadAt = Now,
         };
         Assert.IsType<Kept.Stored>(await records.StartAsync(sheet, CancellationToken.None));
         return sheet;

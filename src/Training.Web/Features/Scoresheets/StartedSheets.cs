@@ -17,7 +17,7 @@ internal static class StartedSheets
         [.. started.MarksOf(checklist).Select((mark, place) => new StepObservation(checklist.Steps[place].Id, mark ?? Observation.NotObserved))],
         started.StoppedAtStep, started.ReadLive(),
         new(started.Surroundings, started.AirTemperature, started.Kit, started.IsKitInspected),
-        started.Language, started.IsIdentityConfirmed, signedAt, signedName, Remarks: "");
+        started.Language, started.IsIdentityConfirmed, signedAt, signedName, Remarks: "", InstructionsReadAt: started.InstructionsReadAt);
 
     /// <summary>The started sheet that a signed one would have come from.</summary>
     public static StartedScoresheet ToStarted(this Scoresheet sheet) => new()
@@ -33,6 +33,7 @@ internal static class StartedSheets
         Try = sheet.Try,
         Language = sheet.Language,
         StartedAt = sheet.SignedAt,
+        InstructionsReadAt = sheet.InstructionsReadAt,
         IsIdentityConfirmed = sheet.IdentityConfirmed,
         Surroundings = sheet.Conditions.Surroundings,
         AirTemperature = sheet.Conditions.AirTemperature,

@@ -29,6 +29,9 @@ public sealed record OpenSheet(
     /// <summary>The step that an undo takes back, from 1; null where nothing was done.</summary>
     public int? Last => Stop ?? (Started.Observations.MaxBy(mark => mark.Position) is { } last ? NumberOf(last.StepId) : null);
 
+    /// <summary>The instructions were read, so that steps can be marked.</summary>
+    public bool IsRead => Started.InstructionsReadAt is not null;
+
     /// <summary>The step of a number, or null.</summary>
     public ChecklistStep? FindStep(int number) => number >= 1 && number <= Checklist.Steps.Count ? Checklist.Steps[number - 1] : null;
 

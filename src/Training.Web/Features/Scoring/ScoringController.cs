@@ -17,7 +17,16 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
     {
         if (await FindAsync(sheetId, cancellation) is not { } sheet) return NotFound();
         if (sheet.IsSigned) return View("Signed", await records.GetSignedPageAsync(sheet, cancellation));
-        return sheet is { Stop: null, Last: null } ? View("Instructions", sheet) : Redirect(Place(sheet));
+        return !sheet.IsRead || sheet is { Stop: null, Last: null } ? View("Instructions", sheet) : Redirect(Place(sheet));
+    }
+
+    /// <summary>Keeps that the instructions were read to the candidate.</summary>
+    [HttpPost("/{language:language}/scoresheets/{sheetId:guid}/instructions")]
+    public async Task<IActionResult> Read(Guid sheetId, CancellationToken cancellation)
+    {
+        if (await FindAsync(sheetId, cancellation) is null) return NotFound();
+        await records.KeepReadAsync(sheetId, clock.GetUtcNow(), cancellation);
+        return await GoOnAsync(sheetId, cancellation);
     }
 
     /// <summary>One step to mark.</summary>
@@ -26,7 +35,7 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
     {
         if (await FindAsync(sheetId, cancellation) is not { } sheet || sheet.FindStep(number) is not { } step) return NotFound();
         // A stale address (the way back in the browser) leads to where the sheet is now; a step ahead of it cannot be marked yet.
-        if (sheet.IsSigned || sheet.Stop is not null || number > (sheet.Next ?? number)) return Redirect(Place(sheet));
+        if (sheet.IsSigned || !sheet.IsRead || sheet.Stop is not null || number > (sheet.Next ?? number)) return Redirect(Place(sheet));
         return View(new StepPage(sheet, number, step, sheet.Checklist.Words[HttpContext.PageLanguageOf()]));
     }
 
@@ -36,6 +45,7 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
     {
         if (await FindAsync(sheetId, cancellation) is not { } sheet || sheet.FindStep(number) is not { } step) return NotFound();
         if (observation is not { } seen || !Enum.IsDefined(seen)) return BadRequest();
+        if (!sheet.IsRead) return this.SeeOther(Place(sheet));
         var mark = new StartedObservation { ScoresheetId = sheetId, StepId = step.Id, Position = number, Observation = seen, SavedAt = clock.GetUtcNow() };
         await records.MarkAsync(mark, ScoresheetGrader.StopsAt(step, seen) ? MarkEffect.Stops : MarkEffect.GoesOn, cancellation);
         return await GoOnAsync(sheetId, cancellation);
@@ -46,7 +56,7 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
     public async Task<IActionResult> Stop(Guid sheetId, CancellationToken cancellation)
     {
         if (await FindAsync(sheetId, cancellation) is not { } sheet) return NotFound();
-        return sheet.IsSigned || sheet.Stop is null ? Redirect(Place(sheet)) : View(sheet);
+        return sheet.IsSigned || !sheet.IsRead || sheet.Stop is null ? Redirect(Place(sheet)) : View(sheet);
     }
 
     /// <summary>Stops the practical at a step.</summary>
@@ -79,7 +89,7 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
     private string Place(OpenSheet sheet)
     {
         var address = $"/{HttpContext.PageLanguageOf().Tag()}/scoresheets/{sheet.Started.Id}";
-        if (sheet.IsSigned) return address;
+        if (sheet.IsSigned || !sheet.IsRead) return address;
         if (sheet.Stop is not null) return $"{address}/stop";
         return sheet.Next is { } next ? $"{address}/steps/{next}" : $"{address}/sign-off";
     }

@@ -96,7 +96,7 @@ public sealed class SignOffForm
             ? new LiveConditions(permit, plan, Instant(call), watcher, pass)
             : null,
         new(Surroundings ?? "", AirTemperature, Kit ?? "", KitInspected),
-        Language, IdentityConfirmed, signedAt, SignedName?.Trim() ?? "", Remarks?.Trim() ?? "", FindImpression());
+        Language, IdentityConfirmed, signedAt, SignedName?.Trim() ?? "", Remarks?.Trim() ?? "", FindImpression(), started.InstructionsReadAt);
 
     private Impression? FindImpression() =>
         Enum.TryParse<Impression>(Impression, out var impression) && Enum.IsDefined(impression) ? impression : null;

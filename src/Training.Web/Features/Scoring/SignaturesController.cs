@@ -22,7 +22,7 @@ public sealed class SignaturesController(RecordsContext records, CoursesByHash c
     public async Task<IActionResult> Form(Guid sheetId, CancellationToken cancellation)
     {
         if (await FindAsync(sheetId, cancellation) is not { } sheet) return NotFound();
-        if (sheet.IsSigned) return Redirect(Address(sheetId));
+        if (sheet.IsSigned || !sheet.IsRead) return Redirect(Address(sheetId));
         var scoresheet = sheet.Started.ToScoresheet(sheet.Checklist, clock.GetUtcNow(), HttpContext.Visitor().Name);
         return View(Views + "SignOff.cshtml", new SignOffPage(sheet, SignOffForm.Of(scoresheet), await GradeAsync(sheet, scoresheet, cancellation)));
     }

@@ -34,6 +34,29 @@ public sealed class ScoringControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task Nothing_is_marked_or_signed_before_the_instructions_are_said_to_be_read()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        var sheet = (await browser.PostAsync(room.StartPath, ClassRoom.Form(), room.StartPath)).Location!; // not null: it was started
+
+        Assert.Equal(sheet, (await ClassRoom.MarkAsync(browser, sheet, "d")).Location);
+        foreach (var path in new[] { "/steps/1", "/sign-off" }) Assert.Equal(sheet, (await browser.GetAsync(sheet + path)).Location);
+        var refused = await browser.PostAsync($"{sheet}/signature", new() { ["SignedName"] = "Winifred Oakley" }, "/en/class-days");
+        Assert.Equal((422, true), (refused.Status, refused.Html.Contains("The standard instructions were not read", StringComparison.Ordinal)));
+
+        var read = await browser.PostAsync($"{sheet}/instructions", [], sheet);
+        Assert.Equal((303, $"{sheet}/steps/1"), (read.Status, read.Location));
+        var readAt = shared.Site.Clock.Now;
+        shared.Site.Clock.Now = readAt.AddMinutes(1);
+        await browser.PostAsync($"{sheet}/instructions", [], sheet);
+        await ClassRoom.MarkAsync(browser, sheet, AllDone);
+        await browser.PostExactlyAsync($"{sheet}/signature", await ClassRoom.SignOffAsync(browser, sheet));
+        Assert.Equal(readAt, Assert.Single(await StoredAsync(sheet)).Sheet.InstructionsReadAt);
+        Assert.Contains("in English, on ", (await browser.GetAsync(sheet)).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_critical_step_that_fails_stops_and_its_undo_goes_back_to_it()
     {
         var room = await ClassRoom.OpenAsync(shared.Site);
