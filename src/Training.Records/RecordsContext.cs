@@ -107,6 +107,15 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Scoresheets that were started, signed or not.</summary>
     public DbSet<StartedScoresheet> StartedScoresheets => Set<StartedScoresheet>();
 
+    /// <summary>The register of kit.</summary>
+    public DbSet<KitPiece> KitPieces => Set<KitPiece>();
+
+    /// <summary>What inspections of kit found.</summary>
+    public DbSet<KitInspectionRecord> KitInspections => Set<KitInspectionRecord>();
+
+    /// <summary>Kit that was taken out of use.</summary>
+    public DbSet<KitRetirementRecord> KitRetirements => Set<KitRetirementRecord>();
+
     /// <summary>Results of scoresheets.</summary>
     public DbSet<ScoresheetResultRecord> ScoresheetResults => Set<ScoresheetResultRecord>();
 

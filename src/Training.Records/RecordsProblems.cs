@@ -32,6 +32,9 @@ public static class RecordsProblems
     /// <summary>This try of this candidate was already scored by this instructor on another sheet; both are kept. Argument: the try.</summary>
     public const string TryScored = "records.try-scored";
 
+    /// <summary>Another piece of kit has this label. Argument: the label.</summary>
+    public const string KitLabelTaken = "records.kit-label-taken";
+
     /// <summary>This scoresheet was started with other entries, which stay. Argument: the id.</summary>
     public const string StartedOtherwise = "records.started-otherwise";
 

@@ -123,8 +123,7 @@ public sealed class ScoringTests(Chromium chromium)
         await page.GotoAsync(room.StartPath);
         await page.CheckAsync("#IdentityConfirmed");
         await page.FillAsync("#Surroundings", "Dry gravel, low sun");
-        await page.FillAsync("#Kit", "Hook H-2, tongs T-5");
-        await page.CheckAsync("#KitInspected");
+        await page.GetByLabel("H-2, hook", new() { Exact = true }).CheckAsync();
         await page.ClickAsync("main .do");
         var sheet = new Uri(page.Url).AbsolutePath["/en".Length..];
         Assert.StartsWith("/scoresheets/", sheet, StringComparison.Ordinal);

@@ -32,6 +32,10 @@ internal sealed class Cast
 
     internal Guid Class { get; } = Guid.CreateVersion7();
 
+    internal Guid Hook { get; } = Guid.CreateVersion7();
+
+    internal Guid HookInspection { get; } = Guid.CreateVersion7();
+
     internal string CourseId { get; } = $"handler-{Guid.CreateVersion7():N}";
 
     internal string CourseHash { get; } = NewHash();
@@ -48,6 +52,8 @@ internal sealed class Cast
         records.Add(new ClassRecord { Id = cast.Class, SiteId = cast.Site, HeldOn = Today, CourseId = cast.CourseId, Capacity = 8 });
         records.Add(new ClassScorer { ClassId = cast.Class, InstructorId = cast.Instructor });
         records.Add(new ClassAttendance { ClassId = cast.Class, PersonId = cast.Worker });
+        records.Add(new KitPiece { Id = cast.Hook, Label = $"H-{cast.Hook}", Kind = KitKind.Hook, RegisteredById = cast.Lead, RegisteredAt = Now.AddDays(-40) });
+        records.Add(cast.Inspection(cast.HookInspection));
         await records.SaveChangesAsync();
         await records.KeepSnapshotAsync(cast.CourseId, cast.CourseHash, "snapshot", Now, default);
         await records.KeepAsync(Appoint(cast.Instructor, AppointedRole.Instructor), default);
@@ -55,6 +61,13 @@ internal sealed class Cast
         await records.KeepAsync(Appoint(cast.OtherLead, AppointedRole.ProgrammeLead), default);
         return cast;
     }
+
+    /// <summary>The hook found fit for half a year, forty days ago unless said otherwise.</summary>
+    internal KitInspectionRecord Inspection(Guid id, int daysAgo = 40, string? unfit = null) => new()
+    {
+        Id = id, PieceId = Hook, InspectorId = Instructor, InspectedOn = Today.AddDays(-daysAgo), IsFit = unfit is null, Reason = unfit,
+        NextDueOn = unfit is null ? Today.AddDays(180 - daysAgo) : null, KeptAt = Now.AddDays(-daysAgo),
+    };
 
     internal static string NewHash() => Convert.ToHexStringLower(SHA256.HashData(Guid.CreateVersion7().ToByteArray()));
 
@@ -83,7 +96,7 @@ internal sealed class Cast
     internal Scoresheet Sheet(Guid? id = null, int @try = 1, string remarks = "", Subject subject = Subject.Model, LiveConditions? live = null) => new(
         id ?? Guid.CreateVersion7(), Class, Worker, Instructor, CourseHash, "move-to-bucket", "v1", subject, @try,
         [new("inspect-tongs", Observation.Done), new("grip", Observation.DoneAfterPrompt), new("lid", Observation.NotDone)],
-        null, live, new PracticalConditions("Gravel, overcast", 31, "Hook 2, tongs 5", KitInspected: true),
+        null, live, new PracticalConditions("Gravel, overcast", 31, "H-2", [new(Hook, HookInspection)]),
         Language.English, true, Now.AddMinutes(subject == Subject.Live ? -5 : -30), "Winifred Oakley", remarks, Impression.Ready, Now.AddMinutes(-50));
 
     internal static ScoresheetResult PassedSheet() => new("v1", PracticalOutcome.Passed, 5, 6, []);

@@ -26,7 +26,7 @@ public static class ScoresheetQueries
     public static async Task<IReadOnlyList<StoredScoresheet>> CopiesOfScoresheetAsync(
         this RecordsContext records, Guid formId, CancellationToken cancellation)
     {
-        var rows = await records.Scoresheets.AsNoTracking().AsSplitQuery().Include(sheet => sheet.Observations).Include(sheet => sheet.Live)
+        var rows = await records.Scoresheets.AsNoTracking().AsSplitQuery().Include(sheet => sheet.Observations).Include(sheet => sheet.UsedKit).Include(sheet => sheet.Live)
             .Where(sheet => sheet.FormId == formId).OrderBy(sheet => sheet.Copy).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
         var ids = rows.ConvertAll(row => row.Id);
         var results = await records.ScoresheetResults.AsNoTracking()

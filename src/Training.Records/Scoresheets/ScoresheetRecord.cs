@@ -62,8 +62,6 @@ public sealed class ScoresheetRecord
     /// <summary>Which kit was used.</summary>
     public required string Kit { get; init; }
 
-    /// <summary>Whether the kit was inspected before it was used.</summary>
-    public required bool IsKitInspected { get; init; }
 
     /// <summary>UTC, to the millisecond.</summary>
     public required DateTimeOffset SignedAt { get; init; }
@@ -91,6 +89,9 @@ public sealed class ScoresheetRecord
 
     /// <summary>One a step, in the checklist's order.</summary>
     public IList<StepObservationRecord> Observations { get; init; } = [];
+
+    /// <summary>The pieces of kit; none on sheets from before there was a register.</summary>
+    public IList<ScoresheetKit> UsedKit { get; init; } = [];
 
     /// <summary>What a live sheet has besides; null on a model.</summary>
     public LiveConditionsRecord? Live { get; init; }
@@ -124,6 +125,7 @@ internal sealed class ScoresheetRecordConfiguration : IEntityTypeConfiguration<S
         builder.HasOne<Person>().WithMany().HasForeignKey(sheet => sheet.InstructorId);
         builder.HasOne<CourseSnapshotRecord>().WithMany().HasForeignKey(sheet => sheet.CourseHash);
         builder.HasMany(sheet => sheet.Observations).WithOne().HasForeignKey(observation => observation.ScoresheetId);
+        builder.HasMany(sheet => sheet.UsedKit).WithOne().HasForeignKey(used => used.ScoresheetId);
         builder.HasOne(sheet => sheet.Live).WithOne().HasForeignKey<LiveConditionsRecord>(live => live.ScoresheetId);
         builder.ToTable(table => table.HasCheckConstraint("CK_Scoresheet_NeverOneself", "\"InstructorId\" <> \"CandidateId\""));
     }

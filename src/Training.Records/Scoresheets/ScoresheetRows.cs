@@ -29,7 +29,6 @@ internal static class ScoresheetRows
             Surroundings = sheet.Conditions.Surroundings,
             AirTemperature = sheet.Conditions.AirTemperature,
             Kit = sheet.Conditions.Kit,
-            IsKitInspected = sheet.Conditions.KitInspected,
             SignedAt = sheet.SignedAt,
             SignedName = sheet.SignedName,
             ScoredOn = scoredOn,
@@ -44,6 +43,10 @@ internal static class ScoresheetRows
                 StepId = observation.StepId,
                 Position = index + 1,
                 Observation = observation.Observation,
+            })],
+            UsedKit = [.. sheet.Conditions.Pieces.Select((used, index) => new ScoresheetKit
+            {
+                ScoresheetId = id, Position = index + 1, PieceId = used.PieceId, InspectionId = used.InspectionId,
             })],
             Live = sheet.Live is { } live && modelPassRow is { } modelPass ? Of(live, id, modelPass) : null,
         };
@@ -71,7 +74,8 @@ internal static class ScoresheetRows
         row.Live is { } live && modelPassFormId is { } modelPass
             ? new LiveConditions(live.PermitNumber, live.BitePlanCheckedOn, live.CommunicationsTestedAt, live.WatcherId, modelPass)
             : null,
-        new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit, row.IsKitInspected),
+        new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit,
+            [.. row.UsedKit.OrderBy(used => used.Position).Select(used => new UsedKit(used.PieceId, used.InspectionId))]),
         row.Language, row.IsIdentityConfirmed, row.SignedAt, row.SignedName, row.Remarks, row.Impression, row.InstructionsReadAt);
 
     internal static ScoresheetResult Read(ScoresheetResultRecord row) => new(

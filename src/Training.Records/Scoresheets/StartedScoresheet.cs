@@ -59,8 +59,6 @@ public sealed class StartedScoresheet : IVersioned
     /// <summary>Which kit is used.</summary>
     public required string Kit { get; init; }
 
-    /// <summary>Whether the kit was inspected.</summary>
-    public required bool IsKitInspected { get; init; }
 
     /// <summary>Live only.</summary>
     public string? PermitNumber { get; init; }
@@ -89,6 +87,12 @@ public sealed class StartedScoresheet : IVersioned
     /// <summary>What was seen so far, in no order.</summary>
     public IList<StartedObservation> Observations { get; init; } = [];
 
+    /// <summary>The pieces of kit with the inspections that held at the start.</summary>
+    public IList<StartedKit> UsedKit { get; init; } = [];
+
+    /// <summary>The pieces of kit as the pure sheet has them.</summary>
+    public IReadOnlyList<UsedKit> ReadKit() => [.. UsedKit.OrderBy(used => used.Position).Select(used => new UsedKit(used.PieceId, used.InspectionId))];
+
     /// <summary>The live conditions, or null on a model.</summary>
     public LiveConditions? ReadLive() =>
         Subject == Subject.Live
@@ -100,8 +104,7 @@ public sealed class StartedScoresheet : IVersioned
     internal bool IsStartedAs(StartedScoresheet other) =>
         (ClassId, CandidateId, InstructorId, ChecklistId, Subject, Language, IsIdentityConfirmed)
             == (other.ClassId, other.CandidateId, other.InstructorId, other.ChecklistId, other.Subject, other.Language, other.IsIdentityConfirmed)
-        && (Surroundings, AirTemperature, Kit, IsKitInspected, SeparationReason)
-            == (other.Surroundings, other.AirTemperature, other.Kit, other.IsKitInspected, other.SeparationReason)
+        && (Surroundings, AirTemperature, Kit, SeparationReason) == (other.Surroundings, other.AirTemperature, other.Kit, other.SeparationReason)
         && ReadLive() == other.ReadLive();
 }
 
@@ -125,6 +128,7 @@ internal sealed class StartedScoresheetConfiguration : IEntityTypeConfiguration<
         builder.HasOne<Person>().WithMany().HasForeignKey(sheet => sheet.InstructorId);
         builder.HasOne<Person>().WithMany().HasForeignKey(sheet => sheet.WatcherId);
         builder.HasOne<CourseSnapshotRecord>().WithMany().HasForeignKey(sheet => sheet.CourseHash);
+        builder.HasMany(sheet => sheet.UsedKit).WithOne().HasForeignKey(used => used.ScoresheetId);
         builder.HasMany(sheet => sheet.Observations).WithOne().HasForeignKey(observation => observation.ScoresheetId);
         builder.ToTable(table => table.HasCheckConstraint("CK_StartedScoresheet_NeverOneself", "\"InstructorId\" <> \"CandidateId\""));
     }

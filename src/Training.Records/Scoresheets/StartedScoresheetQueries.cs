@@ -8,7 +8,7 @@ public static class StartedScoresheetQueries
     /// <summary>The instructor's own sheet with its marks, signed or not; null where it is not there or somebody else's.</summary>
     public static Task<StartedScoresheet?> FindStartedScoresheetAsync(
         this RecordsContext records, Guid instructorId, Guid sheetId, CancellationToken cancellation) =>
-        records.StartedScoresheets.AsNoTracking().Include(sheet => sheet.Observations)
+        records.StartedScoresheets.AsNoTracking().AsSplitQuery().Include(sheet => sheet.Observations).Include(sheet => sheet.UsedKit)
             .SingleOrDefaultAsync(sheet => sheet.Id == sheetId && sheet.InstructorId == instructorId, cancellation);
 
     /// <summary>

@@ -38,7 +38,7 @@ internal static class ContentHash
         });
     });
 
-    /// <summary>["scoresheet/3", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, kit inspected], language, identity confirmed, signed name, remarks, impression 1 to 4 or null, instructions read at or null].</summary>
+    /// <summary>["scoresheet/3", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, [[piece, inspection] …]], language, identity confirmed, signed name, remarks, impression 1 to 4 or null, instructions read at or null].</summary>
     internal static string Of(Scoresheet sheet) => Hash(writer =>
     {
         writer.WriteStringValue("scoresheet/3");
@@ -89,7 +89,11 @@ internal static class ContentHash
         if (conditions.AirTemperature is { } temperature) writer.WriteNumberValue(temperature);
         else writer.WriteNullValue();
         writer.WriteStringValue(conditions.Kit);
-        writer.WriteBooleanValue(conditions.KitInspected);
+        WriteList(writer, conditions.Pieces, used =>
+        {
+            writer.WriteStringValue(used.PieceId);
+            writer.WriteStringValue(used.InspectionId);
+        });
         writer.WriteEndArray();
     }
 

@@ -48,7 +48,6 @@ internal sealed class ScoresheetCheck(Checklist checklist, Scoresheet sheet, ICo
 
         CheckText(conditions.Kit, ScoresheetGrader.GreatestConditionsLength, nameof(conditions.Kit),
             ScoresheetProblems.KitMissing, ScoresheetProblems.KitTooLong);
-        if (!conditions.KitInspected) Report(ScoresheetProblems.KitNotInspected, nameof(conditions.KitInspected));
     }
 
     private void CheckText(string text, int greatestLength, string part, string missing, string tooLong)

@@ -42,8 +42,8 @@ public static class ScoresheetProblems
     /// <summary>The text on the kit is too long. Arguments: its length, the greatest length.</summary>
     public const string KitTooLong = "scoresheet.kit-too-long";
 
-    /// <summary>The kit was not inspected before it was used.</summary>
-    public const string KitNotInspected = "scoresheet.kit-not-inspected";
+    /// <summary>The sheet names no piece of the register of kit.</summary>
+    public const string KitNotRegistered = "scoresheet.kit-not-registered";
 
     /// <summary>Nobody typed a name to sign.</summary>
     public const string SignedNameMissing = "scoresheet.signed-name-missing";

@@ -14,6 +14,7 @@ public static class SignatureCheck
     public static void Run(Scoresheet sheet, ICollection<Problem> problems)
     {
         void Report(string code, string part) => problems.Add(new(code, Place.Of(part)));
+        if (sheet.Conditions.Pieces.Count == 0) Report(ScoresheetProblems.KitNotRegistered, nameof(sheet.Conditions.Kit));
         if (sheet.InstructionsReadAt is null) Report(ScoresheetProblems.InstructionsNotRead, nameof(sheet.InstructionsReadAt));
         if (sheet.IsWhole && sheet.Impression is null) Report(ScoresheetProblems.ImpressionMissing, nameof(sheet.Impression));
         if (!sheet.IsWhole && sheet.Impression is not null) Report(ScoresheetProblems.ImpressionOfAPart, nameof(sheet.Impression));

@@ -39,6 +39,9 @@ internal sealed class DemoData
     public required IReadOnlyList<DemoCalibration> Calibrations { get; init; }
 
     public required IReadOnlyList<DemoCalibrationSheet> CalibrationSheets { get; init; }
+    public required IReadOnlyList<DemoKit> Kit { get; init; }
+
+    public required IReadOnlyList<DemoKitInspection> KitInspections { get; init; }
 
     public required IReadOnlyList<DemoScoresheet> Scoresheets { get; init; }
 
@@ -72,6 +75,8 @@ internal sealed class DemoData
         Habits = Rows<DemoHabit>(folder, "habits.csv"),
         Calibrations = Rows<DemoCalibration>(folder, "calibrations.csv"),
         CalibrationSheets = Rows<DemoCalibrationSheet>(folder, "calibration-sheets.csv"),
+        Kit = Rows<DemoKit>(folder, "kit.csv"),
+        KitInspections = Rows<DemoKitInspection>(folder, "kit-inspections.csv"),
         Scoresheets = Rows<DemoScoresheet>(folder, "scoresheets.csv"),
         Decisions = Rows<DemoDecision>(folder, "decisions.csv"),
         Suspensions = Rows<DemoSuspension>(folder, "suspensions.csv"),
@@ -228,7 +233,7 @@ internal sealed record DemoCalibrationSheet(string Round, string Instructor, str
 /// <param name="SeparationReason">Empty, or the lead who recorded it and the written reason, with a bar between.</param>
 /// <param name="Surroundings">Ground, light and weather.</param>
 /// <param name="AirTemperature">In °C, or empty.</param>
-/// <param name="Kit">What was used.</param>
+/// <param name="Kit">Labels of the pieces that were used, a space between.</param>
 /// <param name="Impression">Of the performance as a whole; empty where it was not seen whole.</param>
 internal sealed record DemoScoresheet(
     string Sheet,
@@ -250,6 +255,23 @@ internal sealed record DemoScoresheet(
     int? AirTemperature,
     string Kit,
     Impression? Impression);
+
+/// <param name="Label">As it is marked.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="RegisteredDaysAgo">When it came into the register.</param>
+/// <param name="RegisteredBy">By whom.</param>
+/// <param name="RetiredDaysAgo">When it was taken out of use, or empty.</param>
+/// <param name="RetiredBy">By whom.</param>
+/// <param name="RetirementReason">Why.</param>
+internal sealed record DemoKit(
+    string Label, KitKind Kind, int RegisteredDaysAgo, string RegisteredBy, int? RetiredDaysAgo, string RetiredBy, string RetirementReason);
+
+/// <param name="Label">Of the piece.</param>
+/// <param name="DaysAgo">When.</param>
+/// <param name="By">Who inspected.</param>
+/// <param name="Reason">Why it was not fit; empty where it was.</param>
+/// <param name="DueAfterDays">How long the inspection holds; empty where it was not fit.</param>
+internal sealed record DemoKitInspection(string Label, int DaysAgo, string By, string Reason, int? DueAfterDays);
 
 /// <param name="Person">About whom.</param>
 /// <param name="Scheme">Under which scheme.</param>

@@ -30,12 +30,15 @@ internal sealed class DemoReplay(
     private readonly Dictionary<string, Guid> ids = new(StringComparer.Ordinal);
     private readonly ILookup<string, DemoEmployment> employments = data.Employments.ToLookup(row => row.Person, StringComparer.Ordinal);
 
+    private IReadOnlyList<RegisteredKit> kit = [];
+
     /// <summary>Replays everything.</summary>
     /// <exception cref="InvalidDataException">The code refused a row of the demo data; the message names it.</exception>
     public async Task RunAsync(RecordsContext records, CancellationToken cancellation)
     {
         await KeepPeopleAsync(records, cancellation);
         await KeepDatedRowsAsync(records, cancellation);
+        await KeepKitAsync(records, cancellation);
         await KeepAccountsAsync(records, cancellation);
         await new DemoFirstDay(data, courses, library, options, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
         foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);
@@ -133,6 +136,47 @@ internal sealed class DemoReplay(
         }
     }
 
+    private async Task KeepKitAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        foreach (var row in data.Kit)
+        {
+            Require(row.Label, await records.KeepAsync(
+                new KitPiece
+                {
+                    Id = NewId(KitKey(row.Label)), Label = row.Label, Kind = row.Kind, RegisteredById = ids[row.RegisteredBy],
+                    RegisteredAt = At(row.RegisteredDaysAgo, DecisionHourUtc),
+                },
+                cancellation));
+        }
+
+        foreach (var row in data.KitInspections.OrderByDescending(row => row.DaysAgo))
+        {
+            Require(row.Label, await records.KeepAsync(
+                new KitInspectionRecord
+                {
+                    Id = Guid.CreateVersion7(), PieceId = ids[KitKey(row.Label)], InspectorId = ids[row.By], InspectedOn = Day(row.DaysAgo),
+                    IsFit = row.DueAfterDays is not null, Reason = row.Reason.Length > 0 ? row.Reason : null,
+                    NextDueOn = row.DueAfterDays is { } days ? Day(row.DaysAgo - days) : null, KeptAt = At(row.DaysAgo, DecisionHourUtc),
+                },
+                cancellation));
+        }
+
+        foreach (var row in data.Kit)
+        {
+            if (row.RetiredDaysAgo is not { } ago) continue;
+            Require(row.Label, await records.KeepAsync(
+                new KitRetirementRecord
+                {
+                    PieceId = ids[KitKey(row.Label)], TakenById = ids[row.RetiredBy], RetiredOn = Day(ago), Reason = row.RetirementReason, KeptAt = At(ago, DecisionHourUtc),
+                },
+                cancellation));
+        }
+
+        kit = await records.KitAsync(cancellation);
+    }
+
+    private static string KitKey(string label) => $"kit {label}";
+
     private async Task KeepAccountsAsync(RecordsContext records, CancellationToken cancellation)
     {
         var hasher = new PasswordHasher<Account>();
@@ -168,8 +212,11 @@ internal sealed class DemoReplay(
     private async Task ScoreAsync(RecordsContext records, DemoScoresheet row, CancellationToken cancellation)
     {
         var course = courses["handler"];
-        var sheet = Sheet(course, row);
         var problems = new List<Problem>();
+        var used = KitOnDay.Choose(
+            [.. kit.Select(piece => piece.On(Day(row.DaysAgo)))], [.. row.Kit.Split(' ').Select(label => ids[KitKey(label)])], problems);
+        Require(row.Sheet, problems);
+        var sheet = Sheet(course, row, used);
         await records.SubmitAsync(course, sheet, ZoneOf(row.Candidate), sheet.SignedAt, problems, cancellation);
         Require(row.Sheet, problems);
         if (row.SeparationReason.Split('|') is [var lead, var reason])
@@ -179,7 +226,7 @@ internal sealed class DemoReplay(
         }
     }
 
-    private Scoresheet Sheet(Course course, DemoScoresheet row)
+    private Scoresheet Sheet(Course course, DemoScoresheet row, IReadOnlyList<UsedKit> used)
     {
         var checklist = course.Checklists.Single(list => list.Id == row.Checklist);
         var signedAt = At(row.DaysAgo, row.HourUtc);
@@ -190,7 +237,7 @@ internal sealed class DemoReplay(
             NewId(row.Sheet), ids[row.Class], ids[row.Candidate], ids[row.Instructor], course.Hash, checklist.Id, checklist.Version, subject, row.Try,
             [.. checklist.Steps.Zip(row.Marks, (step, mark) => new StepObservation(step.Id, ObservationOf(mark, row.Sheet)))],
             row.StoppedAtStep.Length > 0 ? row.StoppedAtStep : null,
-            live, new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit, KitInspected: true),
+            live, new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit.Replace(" ", ", ", StringComparison.Ordinal), used),
             LanguageOf(people[row.Candidate].Language), IdentityConfirmed: true, signedAt, people[row.Instructor].FullName, Remarks: "", row.Impression,
             InstructionsReadAt: signedAt.AddMinutes(-45));
     }

@@ -84,6 +84,13 @@ public static class DoorTable
         new(Get, "/{language:language}/calibrations/{roundId:guid}", [Role.Instructor], Whose.Any),
         new(Post, "/{language:language}/calibrations/{roundId:guid}/marks", [Role.Instructor], Whose.Any),
 
+        // The register of kit, for all who score and who lead.
+        new(Get, "/{language:language}/kit", [Role.Instructor, Role.ProgrammeLead], Whose.Any),
+        new(Post, "/{language:language}/kit", [Role.Instructor, Role.ProgrammeLead], Whose.Any),
+        new(Get, "/{language:language}/kit/{pieceId:guid}", [Role.Instructor, Role.ProgrammeLead], Whose.Any),
+        new(Post, "/{language:language}/kit/{pieceId:guid}/inspections", [Role.Instructor, Role.ProgrammeLead], Whose.Any),
+        new(Post, "/{language:language}/kit/{pieceId:guid}/retirement", [Role.Instructor, Role.ProgrammeLead], Whose.Any),
+
         // An employer's people: their own for who represents it, everybody's for a programme lead.
         new(Get, "/{language:language}/employers/{employerId:guid}", [Role.Employer], Whose.Own),
         new(Get, "/{language:language}/employers/{employerId:guid}", [Role.ProgrammeLead], Whose.Any),

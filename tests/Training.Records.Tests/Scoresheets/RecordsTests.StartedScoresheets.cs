@@ -20,6 +20,7 @@ public abstract partial class RecordsTests
             (cast.Worker, "Gravel, overcast", (int?)31, (LiveConditions?)null, (string?)null),
             (found!.CandidateId, found.Surroundings, found.AirTemperature, found.ReadLive(), found.StoppedAtStep));
         Assert.Equal(("grip", 2, Observation.DoneAfterPrompt), Assert.Single(found.Observations.Select(mark => (mark.StepId, mark.Position, mark.Observation))));
+        Assert.Equal([new UsedKit(cast.Hook, cast.HookInspection)], found.ReadKit());
         Assert.Null(await records.FindStartedScoresheetAsync(cast.Lead, sheet.Id, Cancellation));
     }
 
@@ -189,7 +190,7 @@ public abstract partial class RecordsTests
         Id = id ?? Guid.CreateVersion7(), ClassId = cast.Class, CandidateId = candidate ?? cast.Worker, InstructorId = instructor ?? cast.Instructor,
         CourseHash = cast.CourseHash, ChecklistId = "move-to-bucket", ChecklistVersion = "v1", Subject = Subject.Model, Try = 1,
         Language = Language.English, StartedAt = Cast.Now.AddSeconds(after), IsIdentityConfirmed = true, Surroundings = "Gravel, overcast", AirTemperature = 31,
-        Kit = kit, IsKitInspected = true,
+        Kit = kit, UsedKit = [new() { ScoresheetId = id ?? Guid.Empty, Position = 1, PieceId = cast.Hook, InspectionId = cast.HookInspection }],
     };
 
     private static StartedObservation Mark(StartedScoresheet sheet, string step, int position, Observation observation) =>

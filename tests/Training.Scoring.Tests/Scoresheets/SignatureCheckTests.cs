@@ -47,6 +47,16 @@ public sealed class SignatureCheckTests
     public void The_impressions_are_the_ratings_that_a_borderline_regression_reads() =>
         Assert.Equal([1, 2, 3, 4], Enum.GetValues<Impression>().Select(impression => (int)impression));
 
+    [Fact]
+    public void A_sheet_without_a_piece_of_the_register_is_refused_and_graded_again_all_the_same()
+    {
+        var sheet = Read(TestScoresheet.AllDone) with { Impression = Impression.Ready };
+        sheet = sheet with { Conditions = sheet.Conditions with { Pieces = [] } };
+
+        Assert.Equal(["scoresheet.kit-not-registered @ Kit"], Refusals(sheet));
+        Assert.Equal(PracticalOutcome.Passed, TestScoresheet.Grade(sheet).Outcome);
+    }
+
     private static Scoresheet Read(Scoresheet sheet) => sheet with { InstructionsReadAt = sheet.SignedAt.AddMinutes(-30) };
 
     private static IReadOnlyList<string> Refusals(Scoresheet sheet)

@@ -11,6 +11,9 @@ internal static class TestScoresheet
     public static readonly Guid Watcher = Guid.Parse("0195f000-0000-7000-8000-000000000003");
     public static readonly Guid EarlierPass = Guid.Parse("0195f000-0000-7000-8000-000000000004");
 
+    public static readonly Guid Hook = Guid.Parse("0195f000-0000-7000-8000-000000000005");
+    public static readonly Guid HookInspection = Guid.Parse("0195f000-0000-7000-8000-000000000006");
+
     /// <summary>Five steps, 70 % passes: plain; prompt allowed; critical; critical with a prompt allowed; plain.</summary>
     public static Checklist Checklist { get; } = TestCourse.Checklist(
         70,
@@ -52,7 +55,7 @@ internal static class TestScoresheet
             [.. checklist.Steps.Zip(letters, (step, letter) => new StepObservation(step.Id, ObservationOf(letter)))],
             stoppedAt,
             null,
-            new("Dry sand, low sun, light wind", 24, "Hook 2, tongs 5, bucket 1", KitInspected: true),
+            new("Dry sand, low sun, light wind", 24, "H-2, T-5, B-1", [new(Hook, HookInspection)]),
             Language.English,
             true,
             SignedAt,

@@ -60,6 +60,7 @@ internal static class Addresses
         "serial" => belongings.Serial,
         "siteId" => belongings.SiteId.ToString(),
         "roleId" => belongings.RoleId.ToString(),
+        "pieceId" => belongings.PieceId.ToString(),
         "proposalId" => belongings.ProposalId.ToString(),
         "panelId" => belongings.PanelId.ToString(),
         "judgeId" => belongings.OutsideJudgeId.ToString(),

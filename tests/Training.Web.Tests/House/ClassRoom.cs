@@ -10,6 +10,11 @@ internal sealed partial class ClassRoom
 {
     public static readonly DateOnly Today = new(2026, 11, 25);
 
+    /// <summary>A hook of the register that was inspected and is not due for years.</summary>
+    public static readonly Guid HookId = Guid.Parse("01990000-0000-7000-8000-0000000000a1");
+
+    public static readonly Guid HookInspectionId = Guid.Parse("01990000-0000-7000-8000-0000000000a2");
+
     private ClassRoom(RunningSite site) => Site = site;
 
     public RunningSite Site { get; }
@@ -37,14 +42,31 @@ internal sealed partial class ClassRoom
             new ClassRecord { Id = room.ClassId, SiteId = siteId, HeldOn = heldOn ?? Today, CourseId = "handler", Capacity = 8 },
             new ClassScorer { ClassId = room.ClassId, InstructorId = room.InstructorId },
             new ClassAttendance { ClassId = room.ClassId, PersonId = room.CandidateId });
+        await site.RecordAsync(async records =>
+        {
+            // Every room brings the same hook: kept once, found there by the others.
+            await records.KeepAsync(Piece(HookId, "H-2", room.InstructorId), CancellationToken.None);
+            await records.KeepAsync(Inspection(HookInspectionId, HookId, room.InstructorId), CancellationToken.None);
+        });
         return room;
     }
+
+    public static KitPiece Piece(Guid id, string label, Guid personId) => new()
+    {
+        Id = id, Label = label, Kind = KitKind.Hook, RegisteredById = personId, RegisteredAt = RunningSite.Now.AddYears(-3),
+    };
+
+    public static KitInspectionRecord Inspection(Guid id, Guid pieceId, Guid personId, DateOnly? dueOn = null, string? unfit = null) => new()
+    {
+        Id = id, PieceId = pieceId, InspectorId = personId, InspectedOn = new(2023, 12, 1), IsFit = unfit is null, Reason = unfit,
+        NextDueOn = unfit is null ? dueOn ?? new(2036, 12, 1) : null, KeptAt = RunningSite.Now.AddYears(-3),
+    };
 
     /// <summary>What the start form posts on the model when everything is in order.</summary>
     public static Dictionary<string, string> Form(Guid? id = null) => new(StringComparer.Ordinal)
     {
         ["Id"] = (id ?? Guid.CreateVersion7()).ToString(), ["Subject"] = "model", ["Language"] = "en", ["IdentityConfirmed"] = "true",
-        ["Surroundings"] = "Dry gravel, low sun", ["AirTemperature"] = "24", ["Kit"] = "Hook H-2, tongs T-5", ["KitInspected"] = "true",
+        ["Surroundings"] = "Dry gravel, low sun", ["AirTemperature"] = "24", ["Kit"] = HookId.ToString(),
     };
 
     /// <summary>The same on a live snake.</summary>

@@ -131,7 +131,7 @@ internal sealed class ProgrammeCast
         Id = Guid.CreateVersion7(), FormId = formId ?? Guid.CreateVersion7(), Copy = copy, ContentHash = Hash(), ClassId = Class, CandidateId = Worker,
         InstructorId = scorer, CourseHash = Handler.Hash, ChecklistId = checklist, ChecklistVersion = "v1", Subject = subject, Try = 1,
         StoppedAtStep = null, Language = Language.English, IsIdentityConfirmed = true, Surroundings = "Shaded yard", AirTemperature = 24, Kit = "Tongs",
-        IsKitInspected = true, SignedAt = RunningSite.Now.AddDays(-10), SignedName = "Priya Nand", ScoredOn = Today.AddDays(-10),
+        SignedAt = RunningSite.Now.AddDays(-10), SignedName = "Priya Nand", ScoredOn = Today.AddDays(-10),
         Zone = "America/Phoenix", Remarks = "", KeptAt = RunningSite.Now.AddDays(-10),
     };
 

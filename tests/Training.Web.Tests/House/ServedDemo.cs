@@ -165,6 +165,7 @@ public sealed class ServedDemo : IAsyncLifetime
                 await RoundAsync(records, isOpen: false),
                 await CorrectAsync(records, await PersonAsync(records, lead)));
                 await RepresentAsync(records, certified.PersonId, employerId), panel, outsideJudge);
+                await records.KitPieces.OrderBy(row => row.LabelKey).Select(row => row.Id).FirstAsync());
         });
         return found!; // not null: set above
     }
@@ -201,7 +202,7 @@ public sealed class ServedDemo : IAsyncLifetime
             Id = Guid.CreateVersion7(), ClassId = seat.ClassId, CandidateId = seat.PersonId, InstructorId = instructorId, CourseHash = course.Hash,
             ChecklistId = course.Checklists[0].Id, ChecklistVersion = course.Checklists[0].Version, Subject = Subject.Model, Try = 1,
             Language = Language.English, StartedAt = Now, IsIdentityConfirmed = true, Surroundings = "Gravel pad, shade, light wind.",
-            Kit = "Hook 120 cm, tongs 100 cm, bucket with screw lid.", IsKitInspected = true, InstructionsReadAt = Now,
+            Kit = "H-02", InstructionsReadAt = Now,
         };
         Assert.IsType<Kept.Stored>(await records.StartAsync(sheet, CancellationToken.None));
         return sheet;
@@ -293,3 +294,4 @@ internal sealed record Belongings(
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
     Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId);
     Guid RoleId, Guid PanelId, Guid OutsideJudgeId);
+    Guid RoleId, Guid PieceId);

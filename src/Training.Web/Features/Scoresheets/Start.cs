@@ -17,6 +17,7 @@ namespace Training.Web.Features.Scoresheets;
 /// <param name="Bond">The teaching within two years that asks for a written reason, or null.</param>
 /// <param name="ModelPass">The candidate's latest pass on the model, or null.</param>
 /// <param name="Tries">The highest try signed at this class, by subject.</param>
+/// <param name="Kit">The pieces in use, as they stand on the day of the class, by kind and label.</param>
 /// <param name="Watchers">Who may watch: of the class, and programme leads; neither candidate nor scorer.</param>
 public sealed record Start(
     ClassDay Day,
@@ -30,6 +31,7 @@ public sealed record Start(
     Teaching? Bond,
     ModelPass? ModelPass,
     IReadOnlyDictionary<Subject, int> Tries,
+    IReadOnlyList<KitOnDay> Kit,
     IReadOnlyList<(Guid Id, string Name)> Watchers)
 {
     /// <summary>Of the site.</summary>

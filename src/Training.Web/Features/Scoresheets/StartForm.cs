@@ -29,11 +29,8 @@ public sealed class StartForm
     /// <summary>In °C.</summary>
     public string? AirTemperature { get; init; }
 
-    /// <summary>Hook, tongs, bucket and so on.</summary>
-    public string? Kit { get; init; }
-
-    /// <summary>The kit was inspected.</summary>
-    public bool KitInspected { get; init; }
+    /// <summary>Ids of pieces of the register.</summary>
+    public IList<Guid> Kit { get; init; } = [];
 
     /// <summary>Live only.</summary>
     public string? PermitNumber { get; init; }
@@ -62,6 +59,7 @@ public sealed class StartForm
         var live = ReadSubject() == Training.Courses.Subject.Live && start.ModelPass is not null ? ReadLive(start, now, problems) : null;
         if (ReadSubject() == Training.Courses.Subject.Live && start.ModelPass is null) problems.Add(At(nameof(Subject), ScoresheetFormProblems.ModelFirst));
         CheckReason(start, problems);
+        var used = KitOnDay.Choose(start.Kit, [.. Kit], problems);
         return new()
         {
             Id = Id,
@@ -78,8 +76,11 @@ public sealed class StartForm
             IsIdentityConfirmed = IdentityConfirmed,
             Surroundings = Surroundings?.Trim() ?? "",
             AirTemperature = ReadTemperature(problems),
-            Kit = Kit?.Trim() ?? "",
-            IsKitInspected = KitInspected,
+            Kit = string.Join(", ", used.Select(piece => start.Kit.First(there => there.Id == piece.PieceId).Label)),
+            UsedKit = [.. used.Select((piece, place) => new StartedKit
+            {
+                ScoresheetId = Id, Position = place + 1, PieceId = piece.PieceId, InspectionId = piece.InspectionId,
+            })],
             PermitNumber = live?.PermitNumber,
             BitePlanCheckedOn = live?.BitePlanCheckedOn,
             CommunicationsTestedAt = live?.CommunicationsTestedAt,

@@ -41,6 +41,7 @@ internal static class StartQueries
             day, course, checklist, personId, names[personId], candidate.Language, visitor.PersonId, day.HeldOn == today, bond,
             await records.FindLatestModelPassAsync(personId, checklist.Id, cancellation),
             await records.TriesAsync(classId, personId, checklist.Id, cancellation),
+            await records.KitInUseAsync(day.HeldOn, cancellation),
             await records.WatchersAsync(classId, personId, visitor.PersonId, today, cancellation));
     }
 
@@ -53,6 +54,12 @@ internal static class StartQueries
                    && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
                orderby sheet.SignedAt descending, sheet.Id
                select new ModelPass(sheet.FormId, sheet.CandidateId, sheet.ChecklistId, sheet.SignedAt)).FirstOrDefaultAsync(cancellation);
+
+    private static async Task<IReadOnlyList<KitOnDay>> KitInUseAsync(this RecordsContext records, DateOnly day, CancellationToken cancellation) =>
+    [
+        .. (await records.KitAsync(cancellation)).Select(kit => kit.On(day)).Where(piece => piece.State is not KitState.OutOfUse)
+            .OrderBy(piece => piece.Kind),
+    ];
 
     private static async Task<IReadOnlyDictionary<Subject, int>> TriesAsync(
         this RecordsContext records, Guid classId, Guid personId, string checklistId, CancellationToken cancellation) =>

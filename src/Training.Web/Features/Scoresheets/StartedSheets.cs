@@ -16,7 +16,7 @@ internal static class StartedSheets
         started.Subject, started.Try,
         [.. started.MarksOf(checklist).Select((mark, place) => new StepObservation(checklist.Steps[place].Id, mark ?? Observation.NotObserved))],
         started.StoppedAtStep, started.ReadLive(),
-        new(started.Surroundings, started.AirTemperature, started.Kit, started.IsKitInspected),
+        new(started.Surroundings, started.AirTemperature, started.Kit, started.ReadKit()),
         started.Language, started.IsIdentityConfirmed, signedAt, signedName, Remarks: "", InstructionsReadAt: started.InstructionsReadAt);
 
     /// <summary>The started sheet that a signed one would have come from.</summary>
@@ -38,7 +38,10 @@ internal static class StartedSheets
         Surroundings = sheet.Conditions.Surroundings,
         AirTemperature = sheet.Conditions.AirTemperature,
         Kit = sheet.Conditions.Kit,
-        IsKitInspected = sheet.Conditions.KitInspected,
+        UsedKit = [.. sheet.Conditions.Pieces.Select((piece, place) => new StartedKit
+        {
+            ScoresheetId = sheet.Id, Position = place + 1, PieceId = piece.PieceId, InspectionId = piece.InspectionId,
+        })],
         PermitNumber = sheet.Live?.PermitNumber,
         BitePlanCheckedOn = sheet.Live?.BitePlanCheckedOn,
         CommunicationsTestedAt = sheet.Live?.CommunicationsTestedAt,

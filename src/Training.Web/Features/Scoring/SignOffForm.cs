@@ -6,7 +6,7 @@ namespace Training.Web.Features.Scoring;
 
 /// <summary>
 /// What a signature posts: everything that was on the screen, in hidden fields, so that what is signed is what was seen, whatever another
-/// tab did meanwhile. Who was scored, by whom and with which checklist follows from the sheet and cannot be posted.
+/// tab did meanwhile. Who was scored, by whom, with which checklist and with what kit follows from the sheet and cannot be posted.
 /// </summary>
 public sealed class SignOffForm
 {
@@ -30,11 +30,6 @@ public sealed class SignOffForm
     /// <summary>In °C.</summary>
     public int? AirTemperature { get; init; }
 
-    /// <summary>What was used.</summary>
-    public string? Kit { get; init; }
-
-    /// <summary>It was inspected.</summary>
-    public bool KitInspected { get; init; }
 
     /// <summary>Live only.</summary>
     public string? PermitNumber { get; init; }
@@ -75,8 +70,6 @@ public sealed class SignOffForm
         IdentityConfirmed = sheet.IdentityConfirmed,
         Surroundings = sheet.Conditions.Surroundings,
         AirTemperature = sheet.Conditions.AirTemperature,
-        Kit = sheet.Conditions.Kit,
-        KitInspected = sheet.Conditions.KitInspected,
         PermitNumber = sheet.Live?.PermitNumber,
         BitePlanCheckedOn = sheet.Live?.BitePlanCheckedOn,
         CommunicationsTestedAt = sheet.Live?.CommunicationsTestedAt.ToUnixTimeMilliseconds(),
@@ -95,7 +88,7 @@ public sealed class SignOffForm
         PermitNumber is { } permit && BitePlanCheckedOn is { } plan && CommunicationsTestedAt is { } call && WatcherId is { } watcher && ModelPassId is { } pass
             ? new LiveConditions(permit, plan, Instant(call), watcher, pass)
             : null,
-        new(Surroundings ?? "", AirTemperature, Kit ?? "", KitInspected),
+        new(Surroundings ?? "", AirTemperature, started.Kit, started.ReadKit()),
         Language, IdentityConfirmed, signedAt, SignedName?.Trim() ?? "", Remarks?.Trim() ?? "", FindImpression(), started.InstructionsReadAt);
 
     private Impression? FindImpression() =>

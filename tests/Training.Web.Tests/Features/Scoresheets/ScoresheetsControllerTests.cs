@@ -72,13 +72,13 @@ public sealed class ScoresheetsControllerTests(SharedSite shared)
         var room = await ClassRoom.OpenAsync(shared.Site);
         using var browser = await room.SignInAsync();
         var form = ClassRoom.Form();
-        foreach (var box in new[] { "IdentityConfirmed", "KitInspected" }) form.Remove(box);
-        (form["Surroundings"], form["Kit"], form["AirTemperature"]) = ("Wind & \"dust\" in the lane", " ", "warm");
+        foreach (var box in new[] { "IdentityConfirmed", "Kit" }) form.Remove(box);
+        (form["Surroundings"], form["AirTemperature"]) = ("Wind & \"dust\" in the lane", "warm");
 
         var answer = await browser.PostAsync(room.StartPath, form, room.StartPath);
 
         Assert.Equal(422, answer.Status);
-        foreach (var told in new[] { "identification was not looked at", "The kit that was used is not named", "The kit was not inspected", "“warm” is no whole number" })
+        foreach (var told in new[] { "identification was not looked at", "No kit that may be used is chosen", "“warm” is no whole number" })
             Assert.Contains(told, answer.Html, StringComparison.Ordinal);
         Assert.Contains("Wind & \"dust\" in the lane", answer.Html, StringComparison.Ordinal);
         Assert.Contains($"value=\"{form["Id"]}\"", answer.Html, StringComparison.Ordinal);
@@ -94,13 +94,46 @@ public sealed class ScoresheetsControllerTests(SharedSite shared)
 
         var first = await room.StartAsync(browser, form);
         var again = await room.StartAsync(browser, form);
-        var other = await browser.PostAsync(room.StartPath, new(form) { ["Kit"] = "Hook H-9" }, room.StartPath);
+        var other = await browser.PostAsync(room.StartPath, new(form) { ["Surroundings"] = "Shade" }, room.StartPath);
 
         Assert.Equal(first, again);
         Assert.Equal(409, other.Status);
         Assert.Contains("started before with other entries", other.Html, StringComparison.Ordinal);
         await shared.Site.RecordAsync(async records =>
-            Assert.Equal("Hook H-2, tongs T-5", (await records.StartedScoresheets.SingleAsync(sheet => sheet.ClassId == room.ClassId, Cancel)).Kit));
+            Assert.Equal("Dry gravel, low sun", (await records.StartedScoresheets.SingleAsync(sheet => sheet.ClassId == room.ClassId, Cancel)).Surroundings));
+    }
+
+    [Fact]
+    public async Task Kit_that_may_not_be_used_is_grey_on_the_form_and_refused_when_posted_anyway()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        var mark = room.ClassId.ToString()[^6..];
+        (Guid Id, string Label, string Told)[] blocked =
+        [
+            (Guid.CreateVersion7(), $"N-{mark}", $"<bdi>N-{mark}</bdi>, hook. Not inspected yet."),
+            (Guid.CreateVersion7(), $"U-{mark}", $"<bdi>U-{mark}</bdi>, hook. Found not fit on 1 December 2023: Tip bent."),
+            (Guid.CreateVersion7(), $"D-{mark}", $"<bdi>D-{mark}</bdi>, hook. The inspection held through 24 November 2026."),
+        ];
+        await shared.Site.RecordAsync(async records =>
+        {
+            foreach (var (id, label, _) in blocked) await records.KeepAsync(ClassRoom.Piece(id, label, room.InstructorId), Cancel);
+            await records.KeepAsync(ClassRoom.Inspection(Guid.CreateVersion7(), blocked[1].Id, room.InstructorId, unfit: "Tip bent."), Cancel);
+            await records.KeepAsync(ClassRoom.Inspection(Guid.CreateVersion7(), blocked[2].Id, room.InstructorId, dueOn: new(2026, 11, 24)), Cancel);
+        });
+        using var browser = await room.SignInAsync();
+
+        var page = (await browser.GetAsync(room.StartPath)).Html;
+        foreach (var (id, _, told) in blocked)
+        {
+            Assert.Contains($"value=\"{id}\" disabled", page, StringComparison.Ordinal);
+            Assert.Contains(told, page, StringComparison.Ordinal);
+            var answer = await browser.PostAsync(room.StartPath, new(ClassRoom.Form()) { ["Kit"] = id.ToString() }, room.StartPath);
+            Assert.Equal((422, true), (answer.Status, answer.Html.Contains("id=\"Kit-mend\"", StringComparison.Ordinal)));
+        }
+
+        await shared.Site.RecordAsync(async records => Assert.False(await records.StartedScoresheets.AnyAsync(sheet => sheet.ClassId == room.ClassId, Cancel)));
+        var sheet = await room.ScoreAsync(browser, AllDone);
+        Assert.Contains("H-2. Each piece was inspected and not overdue.", (await browser.GetAsync(sheet)).Html, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -229,7 +229,6 @@ public sealed class ScoringControllerTests(SharedSite shared)
             (withoutLast, "The step “leave” has no mark."),
             ([.. fields, new("Marks", "tube-restraint=Done")], "The checklist has no step “tube-restraint”."),
             (Changed(fields, "IdentityConfirmed", "false"), "The candidate’s identification was not looked at."),
-            (Changed(fields, "KitInspected", "false"), "The kit was not inspected before use."),
             (Changed(fields, "SignedName", "  "), "The sheet is not signed."),
         ];
         foreach (var (posted, told) in cases)
@@ -263,7 +262,7 @@ public sealed class ScoringControllerTests(SharedSite shared)
         var sheet = new Scoresheet(
             Guid.CreateVersion7(), room.ClassId, room.CandidateId, room.InstructorId, shared.Site.Shelf.Find("handler")!.Hash, checklist.Id, checklist.Version,
             Subject.Model, 1, [.. checklist.Steps.Select(step => new StepObservation(step.Id, Observation.Done))], null, null,
-            new("Dry gravel", null, "Hook H-2", KitInspected: true), Language.English, IdentityConfirmed: true, shared.Site.Clock.Now, "Winifred Oakley", "");
+            new("Dry gravel", null, "H-2", [new(ClassRoom.HookId, ClassRoom.HookInspectionId)]), Language.English, IdentityConfirmed: true, shared.Site.Clock.Now, "Winifred Oakley", "");
         await shared.Site.RecordAsync(async records => Assert.IsType<Kept.Stored>(await records.KeepAsync(
             sheet, new(checklist.Version, PracticalOutcome.Passed, 40, 40, []), ClassRoom.Today, "America/Denver", shared.Site.Clock.Now, Cancel)));
         using var browser = await room.SignInAsync();

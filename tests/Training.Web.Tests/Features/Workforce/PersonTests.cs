@@ -121,7 +121,7 @@ public sealed class PersonTests(SharedSite shared)
                 Id = sheetId, FormId = Guid.CreateVersion7(), Copy = 1, ContentHash = new('1', 64), ClassId = classId, CandidateId = worker,
                 InstructorId = scorer, CourseHash = course.Hash, ChecklistId = course.Checklists[0].Id, ChecklistVersion = course.Checklists[0].Version,
                 Subject = Subject.Model, Try = 1, StoppedAtStep = null, Language = Language.English, IsIdentityConfirmed = true,
-                SignedAt = RunningSite.Now, ScoredOn = Day("2026-11-10"), Zone = "America/Denver", Remarks = "", AirTemperature = null, IsKitInspected = true, Kit = "", SignedName = "", Surroundings = "", KeptAt = RunningSite.Now,
+                SignedAt = RunningSite.Now, ScoredOn = Day("2026-11-10"), Zone = "America/Denver", Remarks = "", AirTemperature = null, Kit = "", SignedName = "", Surroundings = "", KeptAt = RunningSite.Now,
             },
             new ScoresheetResultRecord
             {
