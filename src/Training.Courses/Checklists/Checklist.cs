@@ -10,6 +10,16 @@ public enum Subject
     Live,
 }
 
+/// <summary>What a checklist observes.</summary>
+public enum ChecklistKind
+{
+    /// <summary>Somebody handles a snake or a model. Never timed.</summary>
+    Handling,
+
+    /// <summary>Nobody handles anything, such as in a bite drill. May have a time limit where time is the skill.</summary>
+    Drill,
+}
+
 /// <summary>What an instructor observes, step by step, in the order of the act.</summary>
 /// <param name="Id">Unique across all courses.</param>
 /// <param name="PassPercent">Least share of points, 1–100, compared as <c>points * 100 ≥ pass * max</c>.</param>
@@ -17,6 +27,8 @@ public enum Subject
 /// <param name="Steps">In order; at least one.</param>
 /// <param name="Words">Title and standard instructions; one entry for each language.</param>
 /// <param name="Version">SHA-256 (lower-case hex) over structure and words.</param>
+/// <param name="Kind">Handling, or a drill.</param>
+/// <param name="TimeLimitMinutes">1–60, or null: not timed. Drills only (docs/rules.md, "Practicals").</param>
 public sealed record Checklist(
     string Id,
     int PassPercent,
@@ -27,6 +39,12 @@ public sealed record Checklist(
 {
     /// <summary>Where the pass mark comes from, no part of the version; null where the provider set it without a panel.</summary>
     public Cut? Cut { get; init; }
+    string Version,
+    ChecklistKind Kind = ChecklistKind.Handling,
+    int? TimeLimitMinutes = null)
+{
+    /// <summary>The time limit in seconds, or null: not timed.</summary>
+    public int? TimeLimitSeconds => TimeLimitMinutes * 60;
 }
 
 /// <summary>One step of a checklist.</summary>
@@ -42,8 +60,10 @@ public sealed record ChecklistStep(string Id, string Objective, bool IsCritical,
 /// <param name="InstructionsHtml">Read to every candidate before the start; carries the caution.</param>
 /// <param name="StepHtml">What is to be seen, by step id.</param>
 /// <param name="ReasonHtml">Why a step is critical, by step id; critical steps only.</param>
+/// <param name="TimeReasonHtml">Why time is the skill and more time is refused; null where nothing is timed.</param>
 public sealed record ChecklistWords(
     string Title,
     string InstructionsHtml,
     IReadOnlyDictionary<string, string> StepHtml,
-    IReadOnlyDictionary<string, string> ReasonHtml);
+    IReadOnlyDictionary<string, string> ReasonHtml,
+    string? TimeReasonHtml = null);

@@ -30,6 +30,9 @@ internal static class ChecklistWordsReader
         if (title.Length == 0) Report(CourseProblems.TitleMissing, section.Line);
         else blocks.RemoveAt(0);
 
+        var timeReason = TakeTimeReason(blocks, text, file.Language);
+        if (checklist.TimeLimitMinutes is not null && timeReason is null) Report(CourseProblems.TimeReasonMissing, section.Line);
+        if (checklist.TimeLimitMinutes is null && timeReason is not null) Report(CourseProblems.TimeReasonUnexpected, section.Line);
         var list = blocks.FindIndex(WordFile.IsIdList);
         var instructions = text.Blocks(blocks.Take(list < 0 ? blocks.Count : list));
         if (instructions.Length == 0) Report(CourseProblems.WordsMissing, section.Line, checklist.Id);
@@ -38,7 +41,20 @@ internal static class ChecklistWordsReader
         var reasons = new Dictionary<string, string>(StringComparer.Ordinal);
         if (list >= 0) ReadSteps(folder, file, checklist, (ListBlock)blocks[list], text, steps, reasons);
         else foreach (var step in checklist.Steps) Report(CourseProblems.WordsMissing, section.Line, step.Step.Id);
-        return new(new(title, instructions, steps, reasons), section.Source, text.Guidance);
+        return new(new(title, instructions, steps, reasons, timeReason), section.Source, text.Guidance);
+    }
+
+    /// <summary>The paragraph below the title that begins with <c>Time:</c> in the file's language, whole; null where there is none.</summary>
+    private static string? TakeTimeReason(List<Block> blocks, CourseText text, Language language)
+    {
+        var begin = language switch
+        {
+            Language.English => "Time:",
+            Language.Spanish => "Tiempo:",
+        };
+        if (blocks is not [ParagraphBlock paragraph, ..] || !text.Plain(paragraph).StartsWith(begin, StringComparison.Ordinal)) return null;
+        blocks.RemoveAt(0);
+        return text.Blocks([paragraph]);
     }
 
     /// <summary>The title of a paragraph that begins with <c>Title:</c> in the file's language; empty where it does not.</summary>

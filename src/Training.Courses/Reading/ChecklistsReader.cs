@@ -3,6 +3,7 @@ namespace Training.Courses;
 /// <summary>Structure of one checklist; words are added later.</summary>
 internal sealed record NamedChecklist(
     string Id, int Line, int PassPercent, Cut? Cut, IReadOnlyList<Subject> Subjects, IReadOnlyList<NamedStep> Steps);
+    string Id, int Line, ChecklistKind Kind, int PassPercent, int? TimeLimitMinutes, IReadOnlyList<Subject> Subjects, IReadOnlyList<NamedStep> Steps);
 
 /// <summary>A step and its line.</summary>
 internal sealed record NamedStep(ChecklistStep Step, int Line);
@@ -22,12 +23,26 @@ internal static class ChecklistsReader
             var pass = fields.Number("pass", 1, 100);
             var checklist = new NamedChecklist(
                 id, fields.Line, pass, CutReader.Read(fields, pass), ReadSubjects(fields), ReadSteps(fields, folder, rules));
+            var kind = fields.OptionalText("kind") is { } name
+                ? fields.Choose("kind", name, [("handling", ChecklistKind.Handling), ("drill", ChecklistKind.Drill)])
+                : ChecklistKind.Handling;
+            var checklist = new NamedChecklist(
+                id, fields.Line, kind, fields.Number("pass", 1, 100), ReadTimeLimit(fields, kind), ReadSubjects(fields), ReadSteps(fields, folder, rules));
             fields.Finish();
             if (checklists.Any(known => known.Id == id) && id.Length > 0) fields.Report(CourseProblems.IdTwice, fields.LineOf("id"), id);
             else if (id.Length > 0) checklists.Add(checklist);
         }
 
         return checklists;
+    }
+
+    // No handling step is ever timed: haste puts a hand inside reach.
+    private static int? ReadTimeLimit(Fields fields, ChecklistKind kind)
+    {
+        if (!fields.Has("time-limit")) return null;
+        var minutes = fields.Number("time-limit", 1, 60);
+        if (kind == ChecklistKind.Handling) fields.Report(CourseProblems.HandlingTimed, fields.LineOf("time-limit"));
+        return minutes;
     }
 
     private static List<Subject> ReadSubjects(Fields fields)

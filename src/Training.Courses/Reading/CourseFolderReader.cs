@@ -101,6 +101,7 @@ internal static class CourseFolderReader
             {
                 Cut = checklist.Cut,
             };
+                Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)), checklist.Kind, checklist.TimeLimitMinutes);
         });
     }
 

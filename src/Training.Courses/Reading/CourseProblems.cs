@@ -204,6 +204,15 @@ public static class CourseProblems
     /// <summary>A step that is not critical has a reason.</summary>
     public const string ReasonUnexpected = "course.reason-unexpected";
 
+    /// <summary>A checklist of handling has a time limit.</summary>
+    public const string HandlingTimed = "course.handling-timed";
+
+    /// <summary>A drill has a time limit and no reason why time is the skill.</summary>
+    public const string TimeReasonMissing = "course.time-reason-missing";
+
+    /// <summary>A checklist without a time limit has a reason for one.</summary>
+    public const string TimeReasonUnexpected = "course.time-reason-unexpected";
+
     /// <summary>What was shown is too long for the paper. Arguments: characters, most.</summary>
     public const string ShownTooLong = "course.shown-too-long";
 

@@ -33,8 +33,9 @@ internal static class Versions
         return Hash(json, folder, sources, guidance.Concat(question.GuidanceIds));
     }
 
-    public static string Of(NamedChecklist checklist, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance) => Hash(
-        new JsonObject
+    public static string Of(NamedChecklist checklist, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance)
+    {
+        var json = new JsonObject
         {
             ["id"] = checklist.Id,
             ["pass"] = checklist.PassPercent.ToString(CultureInfo.InvariantCulture),
@@ -47,10 +48,12 @@ internal static class Versions
                 ["prompt"] = step.Step.MayBePrompted ? "true" : "false",
                 ["fact"] = step.Step.FactId,
             })]),
-        },
-        folder,
-        sources,
-        guidance);
+        };
+        // Only where a checklist has them: the versions of all others stay what they are.
+        if (checklist.Kind == ChecklistKind.Drill) json["kind"] = checklist.Kind.ToString();
+        if (checklist.TimeLimitMinutes is { } minutes) json["time-limit"] = minutes.ToString(CultureInfo.InvariantCulture);
+        return Hash(json, folder, sources, guidance);
+    }
 
     private static string Hash(JsonObject json, CourseFolder folder, IReadOnlyDictionary<Language, string> sources, IEnumerable<string> guidance)
     {

@@ -84,6 +84,9 @@ public sealed class ScoresheetRecord
     /// <summary>When the instructor said that the instructions were read, UTC; null on sheets from before it was asked.</summary>
     public DateTimeOffset? InstructionsReadAt { get; init; }
 
+    /// <summary>How long a drill with a time limit took; null where nothing is timed, and where it was not seen whole.</summary>
+    public int? Seconds { get; init; }
+
     /// <summary>When it was kept, UTC.</summary>
     public required DateTimeOffset KeptAt { get; init; }
 

@@ -36,6 +36,7 @@ internal static class ScoresheetRows
             Remarks = sheet.Remarks,
             Impression = sheet.Impression,
             InstructionsReadAt = sheet.InstructionsReadAt,
+            Seconds = sheet.Seconds,
             KeptAt = now,
             Observations = [.. sheet.Observations.Select((observation, index) => new StepObservationRecord
             {
@@ -76,7 +77,7 @@ internal static class ScoresheetRows
             : null,
         new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit,
             [.. row.UsedKit.OrderBy(used => used.Position).Select(used => new UsedKit(used.PieceId, used.InspectionId))]),
-        row.Language, row.IsIdentityConfirmed, row.SignedAt, row.SignedName, row.Remarks, row.Impression, row.InstructionsReadAt);
+        row.Language, row.IsIdentityConfirmed, row.SignedAt, row.SignedName, row.Remarks, row.Impression, row.InstructionsReadAt, row.Seconds);
 
     internal static ScoresheetResult Read(ScoresheetResultRecord row) => new(
         row.ChecklistVersion, row.Outcome, row.Points, row.MaxPoints, StoredJson.Read<ScoresheetReason>(row.Reasons));

@@ -38,7 +38,7 @@ internal static class ContentHash
         });
     });
 
-    /// <summary>["scoresheet/3", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, [[piece, inspection] …]], language, identity confirmed, signed name, remarks, impression 1 to 4 or null, instructions read at or null].</summary>
+    /// <summary>["scoresheet/3", class, candidate, instructor, course hash, checklist, version, subject, try, [[step, observation] …], stopped at or null, live conditions or null, [surroundings, °C or null, kit, [[piece, inspection] …]], language, identity confirmed, signed name, remarks, impression 1 to 4 or null, instructions read at or null, seconds or null].</summary>
     internal static string Of(Scoresheet sheet) => Hash(writer =>
     {
         writer.WriteStringValue("scoresheet/3");
@@ -67,6 +67,8 @@ internal static class ContentHash
         else writer.WriteNullValue();
         // Stamped once, when the instructor said so, and the same in every repeat of the signature.
         if (sheet.InstructionsReadAt is { } readAt) writer.WriteNumberValue(Instants.Truncate(readAt).ToUnixTimeMilliseconds());
+        else writer.WriteNullValue();
+        if (sheet.Seconds is { } seconds) writer.WriteNumberValue(seconds);
         else writer.WriteNullValue();
     });
 

@@ -39,6 +39,7 @@ public enum Observation
 /// <param name="Remarks">Free text, at most 2,000 characters; never changes the outcome.</param>
 /// <param name="Impression">Of the performance as a whole; null where it was not seen whole, and on sheets from before it was asked.</param>
 /// <param name="InstructionsReadAt">When the instructor said that the standard instructions were read, UTC; null on sheets from before it was asked.</param>
+/// <param name="Seconds">How long a drill with a time limit took; null where nothing is timed, and where it was not seen whole.</param>
 public sealed record Scoresheet(
     Guid Id,
     Guid ClassId,
@@ -59,7 +60,8 @@ public sealed record Scoresheet(
     string SignedName,
     string Remarks,
     Impression? Impression = null,
-    DateTimeOffset? InstructionsReadAt = null)
+    DateTimeOffset? InstructionsReadAt = null,
+    int? Seconds = null)
 {
     /// <summary>Every step was observed and nothing was stopped, so that the performance can be judged as a whole.</summary>
     public bool IsWhole => StoppedAtStep is null && Observations.All(step => step.Observation is not Observation.NotObserved);
@@ -116,6 +118,9 @@ public abstract record ScoresheetReason
 
     /// <summary>Too few points.</summary>
     public sealed record BelowPass(int Points, int MaxPoints, int PassPercent) : ScoresheetReason;
+
+    /// <summary>A drill took longer than its limit; a reason of its own, whatever the points.</summary>
+    public sealed record OverTime(int Seconds, int LimitSeconds) : ScoresheetReason;
 
     /// <summary>A critical step was not done as it must be.</summary>
     public sealed record CriticalStepFailed(string StepId) : ScoresheetReason;

@@ -10,6 +10,7 @@ internal sealed class ScoresheetCheck(Checklist checklist, Scoresheet sheet, ICo
     {
         CheckHead();
         CheckConditions(sheet.Conditions);
+        CheckTime();
         CheckText(sheet.SignedName, ScoresheetGrader.GreatestSignedNameLength, nameof(sheet.SignedName),
             ScoresheetProblems.SignedNameMissing, ScoresheetProblems.SignedNameTooLong);
         var alreadyThere = problems.Count;
@@ -48,6 +49,18 @@ internal sealed class ScoresheetCheck(Checklist checklist, Scoresheet sheet, ICo
 
         CheckText(conditions.Kit, ScoresheetGrader.GreatestConditionsLength, nameof(conditions.Kit),
             ScoresheetProblems.KitMissing, ScoresheetProblems.KitTooLong);
+    }
+
+    // A time belongs to a drill with a limit that was seen whole, and to nothing else: no handling step is ever timed.
+    private void CheckTime()
+    {
+        var isTimed = checklist.TimeLimitMinutes is not null && sheet.IsWhole;
+        if (isTimed && sheet.Seconds is null) Report(ScoresheetProblems.SecondsMissing, nameof(sheet.Seconds));
+        if (!isTimed && sheet.Seconds is not null) Report(ScoresheetProblems.SecondsUnexpected, nameof(sheet.Seconds));
+        if (sheet.Seconds is < 1 or > ScoresheetGrader.MostSeconds)
+        {
+            Report(ScoresheetProblems.SecondsUnbelievable, nameof(sheet.Seconds), Text(sheet.Seconds.Value), Text(ScoresheetGrader.MostSeconds));
+        }
     }
 
     private void CheckText(string text, int greatestLength, string part, string missing, string tooLong)

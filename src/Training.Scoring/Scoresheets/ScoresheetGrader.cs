@@ -18,6 +18,9 @@ public static class ScoresheetGrader
     /// <summary>Most characters that a permit number may have.</summary>
     public const int GreatestPermitNumberLength = 60;
 
+    /// <summary>Most seconds that a drill is believed to take: two hours. Our rule.</summary>
+    public const int MostSeconds = 7200;
+
     /// <summary>Lowest air temperature that is believed, in °C. Our rule: beyond it, and beyond 60, it is a slip of the finger.</summary>
     public const int LowestAirTemperature = -50;
 
@@ -123,6 +126,11 @@ public static class ScoresheetGrader
         if (points * 100 < checklist.PassPercent * maxPoints)
         {
             reasons.Add(new ScoresheetReason.BelowPass(points, maxPoints, checklist.PassPercent));
+        }
+
+        if (sheet.Seconds is { } seconds && checklist.TimeLimitSeconds is { } limit && seconds > limit)
+        {
+            reasons.Add(new ScoresheetReason.OverTime(seconds, limit));
         }
 
         reasons.AddRange(scored

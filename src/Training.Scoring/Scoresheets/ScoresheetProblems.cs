@@ -51,6 +51,15 @@ public static class ScoresheetProblems
     /// <summary>The name typed to sign is too long. Arguments: its length, the greatest length.</summary>
     public const string SignedNameTooLong = "scoresheet.signed-name-too-long";
 
+    /// <summary>A drill with a time limit does not say how long it took.</summary>
+    public const string SecondsMissing = "scoresheet.seconds-missing";
+
+    /// <summary>A time is given where nothing is timed, or where the drill was not seen whole.</summary>
+    public const string SecondsUnexpected = "scoresheet.seconds-unexpected";
+
+    /// <summary>No drill takes so long, or none at all. Arguments: the seconds, the most that are believed.</summary>
+    public const string SecondsUnbelievable = "scoresheet.seconds-unbelievable";
+
     /// <summary>Nobody said that the standard instructions were read to the candidate.</summary>
     public const string InstructionsNotRead = "scoresheet.instructions-not-read";
 

@@ -235,6 +235,7 @@ internal sealed record DemoCalibrationSheet(string Round, string Instructor, str
 /// <param name="AirTemperature">In °C, or empty.</param>
 /// <param name="Kit">Labels of the pieces that were used, a space between.</param>
 /// <param name="Impression">Of the performance as a whole; empty where it was not seen whole.</param>
+/// <param name="Seconds">How long a drill took; empty where nothing is timed.</param>
 internal sealed record DemoScoresheet(
     string Sheet,
     string Class,
@@ -254,7 +255,8 @@ internal sealed record DemoScoresheet(
     string Surroundings,
     int? AirTemperature,
     string Kit,
-    Impression? Impression);
+    Impression? Impression,
+    int? Seconds);
 
 /// <param name="Label">As it is marked.</param>
 /// <param name="Kind">What it is.</param>

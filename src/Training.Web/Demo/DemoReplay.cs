@@ -239,7 +239,7 @@ internal sealed class DemoReplay(
             row.StoppedAtStep.Length > 0 ? row.StoppedAtStep : null,
             live, new PracticalConditions(row.Surroundings, row.AirTemperature, row.Kit.Replace(" ", ", ", StringComparison.Ordinal), used),
             LanguageOf(people[row.Candidate].Language), IdentityConfirmed: true, signedAt, people[row.Instructor].FullName, Remarks: "", row.Impression,
-            InstructionsReadAt: signedAt.AddMinutes(-45));
+            InstructionsReadAt: signedAt.AddMinutes(-45), row.Seconds);
     }
 
     private async Task CalibrateAsync(RecordsContext records, DemoCalibration row, CancellationToken cancellation)

@@ -29,9 +29,9 @@ public sealed class ContentHashTests
         var sheet = new Scoresheet(
             Guid.CreateVersion7(), Someone, Someone, Someone, "c0", "move", "v1", Subject.Live, 2, [new("grip", Observation.DoneAfterPrompt)], null,
             new LiveConditions("P-1", new(2026, 4, 1), At, Someone, Someone), new PracticalConditions("sand, shade", null, "hook 2", [new(Someone, Someone)]),
-            Language.English, true, At, "W. Oakley", "calm", Impression.Borderline, At);
+            Language.English, true, At, "W. Oakley", "calm", Impression.Borderline, At, 275);
         const string Id = "\"01890000-0000-7000-8000-000000000001\"";
-        var layout = $"""["scoresheet/3",{Id},{Id},{Id},"c0","move","v1","Live",2,[["grip","DoneAfterPrompt"]],null,["P-1","2026-04-01",1777917600000,{Id},{Id}],["sand, shade",null,"hook 2",[[{Id},{Id}]]],"en",true,"W. Oakley","calm",2,1777917600000]""";
+        var layout = $"""["scoresheet/3",{Id},{Id},{Id},"c0","move","v1","Live",2,[["grip","DoneAfterPrompt"]],null,["P-1","2026-04-01",1777917600000,{Id},{Id}],["sand, shade",null,"hook 2",[[{Id},{Id}]]],"en",true,"W. Oakley","calm",2,1777917600000,275]""";
 
         Assert.Equal(Sha256(layout), ContentHash.Of(sheet));
     }

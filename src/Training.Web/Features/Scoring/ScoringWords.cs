@@ -41,7 +41,9 @@ public static class ScoringWords
         PracticalOutcome.Passed => text["SaysPassed", result.Points, result.MaxPoints],
         PracticalOutcome.Failed => result.Reasons.OfType<ScoresheetReason.Stopped>().FirstOrDefault() is { } stop
             ? text["SaysStopped", checklist.NumberOf(stop.StepId)]
-            : text["SaysFailed", result.Points, result.MaxPoints],
+            : result.Reasons is [ScoresheetReason.OverTime late]
+                ? text["SaysOverTime", Clock(late.Seconds), Clock(late.LimitSeconds)]
+                : text["SaysFailed", result.Points, result.MaxPoints],
         PracticalOutcome.Incomplete => text["SaysIncomplete"],
     };
 
@@ -56,10 +58,14 @@ public static class ScoringWords
     private static string Because(this IStringLocalizer<ScoringText> text, ScoresheetReason reason, Checklist checklist) => reason switch
     {
         ScoresheetReason.BelowPass below => text["BelowPass", below.Points, below.MaxPoints, below.PassPercent],
+        ScoresheetReason.OverTime late => text["OverTime", Clock(late.Seconds), Clock(late.LimitSeconds)],
         ScoresheetReason.CriticalStepFailed failed => text["CriticalStepFailed", checklist.NumberOf(failed.StepId)],
         ScoresheetReason.Stopped stopped => text["StoppedAt", checklist.NumberOf(stopped.StepId)],
         _ => throw new UnreachableException(),
     };
+
+    /// <summary>Seconds as minutes and seconds: 275 is 4:35.</summary>
+    public static string Clock(int seconds) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{seconds / 60}:{seconds % 60:00}");
 
     /// <summary>The place of a step, from 1.</summary>
     public static int NumberOf(this Checklist checklist, string stepId) => checklist.Steps.Index().First(step => step.Item.Id == stepId).Index + 1;

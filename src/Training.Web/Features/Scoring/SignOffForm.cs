@@ -1,3 +1,4 @@
+using System.Globalization;
 using Training.Courses;
 using Training.Records;
 using Training.Scoring;
@@ -55,6 +56,9 @@ public sealed class SignOffForm
     /// <summary>Chosen here, without a preset; null where nothing is chosen or it is none of the four.</summary>
     public string? Impression { get; init; }
 
+    /// <summary>How long a drill took, typed here as minutes and seconds: 4:35.</summary>
+    public string? Seconds { get; init; }
+
     /// <summary>Typed here.</summary>
     public string? Remarks { get; init; }
 
@@ -89,10 +93,18 @@ public sealed class SignOffForm
             ? new LiveConditions(permit, plan, Instant(call), watcher, pass)
             : null,
         new(Surroundings ?? "", AirTemperature, started.Kit, started.ReadKit()),
-        Language, IdentityConfirmed, signedAt, SignedName?.Trim() ?? "", Remarks?.Trim() ?? "", FindImpression(), started.InstructionsReadAt);
+        Language, IdentityConfirmed, signedAt, SignedName?.Trim() ?? "", Remarks?.Trim() ?? "", FindImpression(), started.InstructionsReadAt, FindSeconds());
 
     private Impression? FindImpression() =>
         Enum.TryParse<Impression>(Impression, out var impression) && Enum.IsDefined(impression) ? impression : null;
+
+    // What cannot be read is no time: grading asks for it.
+    private int? FindSeconds() =>
+        Seconds?.Trim().Split(':') is [var minutes, var rest]
+            && int.TryParse(minutes, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) && whole <= ScoresheetGrader.MostSeconds
+            && int.TryParse(rest, NumberStyles.None, CultureInfo.InvariantCulture, out var seconds) && seconds < 60
+            ? (whole * 60) + seconds
+            : null;
 
     private static StepObservation? FindMark(string text) =>
         text.Split(Between) is [var step, var word] && Enum.TryParse<Observation>(word, out var observation) && Enum.IsDefined(observation)

@@ -15,7 +15,7 @@ public sealed class SignaturesController(RecordsContext records, CoursesByHash c
     private const string Views = "~/Features/Scoring/";
 
     private static readonly HashSet<string> Typed = new(
-        [nameof(SignOffForm.Impression), nameof(SignOffForm.Remarks), nameof(SignOffForm.SignedName)], StringComparer.Ordinal);
+        [nameof(SignOffForm.Impression), nameof(SignOffForm.Seconds), nameof(SignOffForm.Remarks), nameof(SignOffForm.SignedName)], StringComparer.Ordinal);
 
     /// <summary>All marks and particulars as they would be signed, and the signature.</summary>
     [HttpGet("/{language:language}/scoresheets/{sheetId:guid}/sign-off")]
@@ -51,9 +51,11 @@ public sealed class SignaturesController(RecordsContext records, CoursesByHash c
         return this.Mend(Views + "SignOff.cshtml", new SignOffPage(sheet, form, await GradeAsync(sheet, scoresheet, cancellation)));
     }
 
-    // The outcome is shown before the name is typed, so it is graded with the visitor's own in its place.
-    private Task<ScoresheetResult?> GradeAsync(OpenSheet sheet, Scoresheet scoresheet, CancellationToken cancellation) =>
-        records.GradeAsync(sheet.Course, scoresheet with { SignedName = HttpContext.Visitor().Name }, sheet.Zone, [], cancellation);
+    // Whether it can be signed is said before the name and the time are typed, so it is graded with the visitor's name and the limit in their places.
+    private Task<ScoresheetResult?> GradeAsync(OpenSheet sheet, Scoresheet scoresheet, CancellationToken cancellation) => records.GradeAsync(
+        sheet.Course,
+        scoresheet with { SignedName = HttpContext.Visitor().Name, Seconds = scoresheet.IsWhole ? sheet.Checklist.TimeLimitSeconds : null },
+        sheet.Zone, [], cancellation);
 
     private Task<OpenSheet?> FindAsync(Guid sheetId, CancellationToken cancellation) =>
         records.FindOpenSheetAsync(courses, HttpContext.Visitor(), sheetId, cancellation);
