@@ -107,6 +107,9 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Scoresheets that were started, signed or not.</summary>
     public DbSet<StartedScoresheet> StartedScoresheets => Set<StartedScoresheet>();
 
+    /// <summary>Courses that were read again after failed quizzes.</summary>
+    public DbSet<CourseRereading> CourseRereadings => Set<CourseRereading>();
+
     /// <summary>The register of kit.</summary>
     public DbSet<KitPiece> KitPieces => Set<KitPiece>();
 

@@ -29,6 +29,7 @@ public enum ChecklistKind
 /// <param name="Version">SHA-256 (lower-case hex) over structure and words.</param>
 /// <param name="Kind">Handling, or a drill.</param>
 /// <param name="TimeLimitMinutes">1–60, or null: not timed. Drills only (docs/rules.md, "Practicals").</param>
+/// <param name="Retest">When it may be tried again; null: at any time. No part of the version: a sheet is scored the same whatever it says.</param>
 public sealed record Checklist(
     string Id,
     int PassPercent,
@@ -41,7 +42,8 @@ public sealed record Checklist(
     public Cut? Cut { get; init; }
     string Version,
     ChecklistKind Kind = ChecklistKind.Handling,
-    int? TimeLimitMinutes = null)
+    int? TimeLimitMinutes = null,
+    RetestRules? Retest = null)
 {
     /// <summary>The time limit in seconds, or null: not timed.</summary>
     public int? TimeLimitSeconds => TimeLimitMinutes * 60;

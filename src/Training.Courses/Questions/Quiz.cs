@@ -10,6 +10,8 @@ public sealed record Quiz(string Id, int PassPercent, int? TimeLimitMinutes, IRe
     /// <summary>Where the pass mark comes from; null where the provider set it without a panel.</summary>
     public Cut? Cut { get; init; }
 }
+/// <param name="Retest">When it may be tried again; null: at any time.</param>
+public sealed record Quiz(string Id, int PassPercent, int? TimeLimitMinutes, IReadOnlyList<BlueprintRow> Blueprint, RetestRules? Retest = null);
 
 /// <summary>How many questions of one topic a quiz draws.</summary>
 /// <param name="Topic">Id of the topic.</param>

@@ -4,6 +4,14 @@ namespace Training.Courses;
 internal sealed record NamedChecklist(
     string Id, int Line, int PassPercent, Cut? Cut, IReadOnlyList<Subject> Subjects, IReadOnlyList<NamedStep> Steps);
     string Id, int Line, ChecklistKind Kind, int PassPercent, int? TimeLimitMinutes, IReadOnlyList<Subject> Subjects, IReadOnlyList<NamedStep> Steps);
+    string Id,
+    int Line,
+    ChecklistKind Kind,
+    int PassPercent,
+    int? TimeLimitMinutes,
+    RetestRules? Retest,
+    IReadOnlyList<Subject> Subjects,
+    IReadOnlyList<NamedStep> Steps);
 
 /// <summary>A step and its line.</summary>
 internal sealed record NamedStep(ChecklistStep Step, int Line);
@@ -27,7 +35,8 @@ internal static class ChecklistsReader
                 ? fields.Choose("kind", name, [("handling", ChecklistKind.Handling), ("drill", ChecklistKind.Drill)])
                 : ChecklistKind.Handling;
             var checklist = new NamedChecklist(
-                id, fields.Line, kind, fields.Number("pass", 1, 100), ReadTimeLimit(fields, kind), ReadSubjects(fields), ReadSteps(fields, folder, rules));
+                id, fields.Line, kind, fields.Number("pass", 1, 100), ReadTimeLimit(fields, kind), RetestReader.Find(fields), ReadSubjects(fields),
+                ReadSteps(fields, folder, rules));
             fields.Finish();
             if (checklists.Any(known => known.Id == id) && id.Length > 0) fields.Report(CourseProblems.IdTwice, fields.LineOf("id"), id);
             else if (id.Length > 0) checklists.Add(checklist);

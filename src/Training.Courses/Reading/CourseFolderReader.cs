@@ -102,6 +102,8 @@ internal static class CourseFolderReader
                 Cut = checklist.Cut,
             };
                 Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)), checklist.Kind, checklist.TimeLimitMinutes);
+                Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)), checklist.Kind, checklist.TimeLimitMinutes,
+                checklist.Retest);
         });
     }
 

@@ -170,6 +170,7 @@ internal static class RulesReader
         var pass = fields.Number("pass", 1, 100);
         var cut = CutReader.Read(fields, pass);
         int? limit = fields.Has("time-limit") ? fields.Number("time-limit", 1, 600) : null;
+        var retest = RetestReader.Find(fields);
         var rows = new List<BlueprintRow>();
         foreach (var row in fields.Maps("draw"))
         {
@@ -185,5 +186,6 @@ internal static class RulesReader
         fields.Finish();
         if (rows.Count == 0 && fields.Has("draw")) fields.Report(CourseProblems.FieldMissing, fields.LineOf("draw"), "draw");
         return new(id, pass, limit, [.. rows.OrderBy(row => topics.IndexOf(row.Topic))]) { Cut = cut };
+        return new(id, pass, limit, [.. rows.OrderBy(row => topics.IndexOf(row.Topic))], retest);
     }
 }

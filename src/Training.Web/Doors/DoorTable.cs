@@ -52,6 +52,7 @@ public static class DoorTable
         new(Get, "/{language:language}/my/courses/{courseId}/practice", Workers, Whose.Own),
         new(Post, "/{language:language}/my/courses/{courseId}/practice", Workers, Whose.Own),
         new(Get, "/{language:language}/my/courses/{courseId}/quiz", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/courses/{courseId}/rereadings", Workers, Whose.Own),
         new(Post, "/{language:language}/my/courses/{courseId}/sittings", Workers, Whose.Own),
         new(Get, "/{language:language}/my/sittings/{sittingId:guid}", Workers, Whose.Own),
         new(Get, "/{language:language}/my/sittings/{sittingId:guid}/questions/{number:int}", Workers, Whose.Own),

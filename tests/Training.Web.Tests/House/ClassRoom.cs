@@ -45,6 +45,7 @@ internal sealed partial class ClassRoom
         await site.RecordAsync(async records =>
         {
             // Every room brings the same hook: kept once, found there by the others.
+            if (await records.FindKitAsync(HookId, CancellationToken.None) is { Inspections.Count: > 0 }) return;
             await records.KeepAsync(Piece(HookId, "H-2", room.InstructorId), CancellationToken.None);
             await records.KeepAsync(Inspection(HookInspectionId, HookId, room.InstructorId), CancellationToken.None);
         });
@@ -96,15 +97,16 @@ internal sealed partial class ClassRoom
         return answer!; // not null: there is a letter
     }
 
-    /// <summary>The fields of the sign-off as the page carries them, the name, and an impression where the page asks for one.</summary>
+    /// <summary>The fields of the sign-off as the page carries them, the name, and an impression and a time where the page asks for them.</summary>
     public static async Task<List<KeyValuePair<string, string>>> SignOffAsync(
-        PlainBrowser browser, string sheet, string name = "Winifred Oakley", string remarks = "", string impression = "Ready")
+        PlainBrowser browser, string sheet, string name = "Winifred Oakley", string remarks = "", string impression = "Ready", string seconds = "4:35")
     {
         var html = (await browser.GetAsync($"{sheet}/sign-off")).Html;
         var form = html[html.IndexOf("/signature\"", StringComparison.Ordinal)..];
         var hidden = Hidden().Matches(form).Select(field => new KeyValuePair<string, string>(field.Groups["name"].Value, field.Groups["value"].Value));
         var token = Token().Match(form).Groups["value"].Value;
-        var said = form.Contains("name=\"Impression\"", StringComparison.Ordinal) ? [new KeyValuePair<string, string>("Impression", impression)] : Array.Empty<KeyValuePair<string, string>>();
+        KeyValuePair<string, string>[] asked = [new("Impression", impression), new("Seconds", seconds)];
+        var said = asked.Where(field => form.Contains($"name=\"{field.Key}\"", StringComparison.Ordinal));
         return [.. hidden, .. said, new("SignedName", name), new("Remarks", remarks), new("__RequestVerificationToken", token)];
     }
 

@@ -15,6 +15,12 @@ public static class ScoresheetFormProblems
     /// <summary>A live snake comes only after a pass on the model.</summary>
     public const string ModelFirst = "scoresheet-form.model-first";
 
+    /// <summary>The candidate may not try again yet. Argument: the first day, written out.</summary>
+    public const string TooSoon = "scoresheet-form.too-soon";
+
+    /// <summary>The candidate attends another class first. Argument: the day of the last failure, written out.</summary>
+    public const string ClassAgain = "scoresheet-form.class-again";
+
     /// <summary>The instructor taught the candidate within two years and gave no reason. Argument: the day, written out.</summary>
     public const string ReasonMissing = "scoresheet-form.reason-missing";
 

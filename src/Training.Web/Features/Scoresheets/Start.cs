@@ -2,6 +2,7 @@ using Training.Certification;
 using Training.Courses;
 using Training.Scoring;
 using Training.Web.Features.ClassDays;
+using Training.Web.Languages;
 
 namespace Training.Web.Features.Scoresheets;
 
@@ -17,6 +18,7 @@ namespace Training.Web.Features.Scoresheets;
 /// <param name="Bond">The teaching within two years that asks for a written reason, or null.</param>
 /// <param name="ModelPass">The candidate's latest pass on the model, or null.</param>
 /// <param name="Tries">The highest try signed at this class, by subject.</param>
+/// <param name="Retests">Whether the candidate may try, by subject of the checklist.</param>
 /// <param name="Kit">The pieces in use, as they stand on the day of the class, by kind and label.</param>
 /// <param name="Watchers">Who may watch: of the class, and programme leads; neither candidate nor scorer.</param>
 public sealed record Start(
@@ -31,6 +33,7 @@ public sealed record Start(
     Teaching? Bond,
     ModelPass? ModelPass,
     IReadOnlyDictionary<Subject, int> Tries,
+    IReadOnlyDictionary<Subject, Retest> Retests,
     IReadOnlyList<KitOnDay> Kit,
     IReadOnlyList<(Guid Id, string Name)> Watchers)
 {
@@ -39,6 +42,14 @@ public sealed record Start(
 
     /// <summary>The visitor is the candidate.</summary>
     public bool IsOneself => CandidateId == InstructorId;
+
+    /// <summary>Why the candidate may not try on this subject today, or null.</summary>
+    public Problem? FindRetestProblem(Subject subject) => Retests.GetValueOrDefault(subject) switch
+    {
+        Retest.FromDay(var day) => new(ScoresheetFormProblems.TooSoon, Place.Of(nameof(Subject)), Written.Date(day)),
+        Retest.WhenTakenAgain(var failedOn) => new(ScoresheetFormProblems.ClassAgain, Place.Of(nameof(Subject)), Written.Date(failedOn)),
+        _ => null,
+    };
 
     /// <summary>The number of the next try.</summary>
     public int TryOf(Subject subject) => Tries.GetValueOrDefault(subject) + 1;

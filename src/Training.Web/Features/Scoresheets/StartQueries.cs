@@ -41,6 +41,7 @@ internal static class StartQueries
             day, course, checklist, personId, names[personId], candidate.Language, visitor.PersonId, day.HeldOn == today, bond,
             await records.FindLatestModelPassAsync(personId, checklist.Id, cancellation),
             await records.TriesAsync(classId, personId, checklist.Id, cancellation),
+            await records.RetestsAsync(course.Id, checklist, personId, today, cancellation),
             await records.KitInUseAsync(day.HeldOn, cancellation),
             await records.WatchersAsync(classId, personId, visitor.PersonId, today, cancellation));
     }
@@ -54,6 +55,15 @@ internal static class StartQueries
                    && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
                orderby sheet.SignedAt descending, sheet.Id
                select new ModelPass(sheet.FormId, sheet.CandidateId, sheet.ChecklistId, sheet.SignedAt)).FirstOrDefaultAsync(cancellation);
+
+    private static async Task<IReadOnlyDictionary<Subject, Retest>> RetestsAsync(
+        this RecordsContext records, string courseId, Checklist checklist, Guid personId, DateOnly today, CancellationToken cancellation)
+    {
+        var retests = new Dictionary<Subject, Retest>();
+        foreach (var subject in checklist.Subjects)
+            retests[subject] = await records.MayTryPracticalAsync(courseId, checklist, subject, personId, today, cancellation);
+        return retests;
+    }
 
     private static async Task<IReadOnlyList<KitOnDay>> KitInUseAsync(this RecordsContext records, DateOnly day, CancellationToken cancellation) =>
     [

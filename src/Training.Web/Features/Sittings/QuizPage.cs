@@ -20,6 +20,8 @@ namespace Training.Web.Features.Sittings;
 /// <param name="Today">The date at the visitor's site.</param>
 /// <param name="IsOpen">False while too few questions were accepted to draw from.</param>
 /// <param name="RenewsFrom">First day on which a pass would renew what the visitor holds; null where one counts today.</param>
+/// <param name="Rules">When a failed quiz may be tried again, or null: at any time.</param>
+/// <param name="Retest">Whether the visitor may try today.</param>
 public sealed record QuizPage(
     string CourseId,
     string CourseTitle,
@@ -34,7 +36,9 @@ public sealed record QuizPage(
     Guid NewId,
     DateOnly Today,
     bool IsOpen,
-    DateOnly? RenewsFrom)
+    DateOnly? RenewsFrom,
+    RetestRules? Rules,
+    Retest Retest)
 {
     /// <summary>The page in one language.</summary>
     /// <param name="course">Its rules and words.</param>
@@ -45,8 +49,10 @@ public sealed record QuizPage(
     /// <param name="newId">For the form.</param>
     /// <param name="today">At the visitor's site.</param>
     /// <param name="step">What comes next for the visitor.</param>
+    /// <param name="retest">Whether the visitor may try today.</param>
     public static QuizPage Of(
-        Course course, Course asked, Language language, IEnumerable<OpenSitting> open, IEnumerable<SentSitting> sent, Guid newId, DateOnly today, NextStep step)
+        Course course, Course asked, Language language, IEnumerable<OpenSitting> open, IEnumerable<SentSitting> sent, Guid newId, DateOnly today, NextStep step,
+        Retest retest)
     {
         var questions = course.Quiz.Blueprint.Sum(row => row.Questions);
         return new(
@@ -64,7 +70,9 @@ public sealed record QuizPage(
             newId,
             today,
             asked.Gaps().Count == 0,
-            (step as NextStep.NothingDue)?.WindowOpensOn);
+            (step as NextStep.NothingDue)?.WindowOpensOn,
+            course.Quiz.Retest,
+            retest);
     }
 }
 

@@ -40,6 +40,9 @@ public sealed record ResultPage(
     string? Serial,
     IReadOnlyList<CorrectedResult> Corrected)
 {
+    /// <summary>Whether the visitor may try again today; looked at after a failure.</summary>
+    public Retest Retest { get; init; } = new Retest.Allowed();
+
     /// <summary>The page in one language.</summary>
     /// <param name="course">The snapshot that it was graded with.</param>
     /// <param name="stored">The sitting; it has a result.</param>

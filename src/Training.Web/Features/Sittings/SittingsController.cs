@@ -32,7 +32,30 @@ public sealed class SittingsController(
             ?? throw new InvalidOperationException($"Account {visitor.AccountId} belongs to nobody.");
         var step = NextSteps.For(file, visitor.Today);
         var asked = await records.AskedAsync(course, cancellation);
-        return View(QuizPage.Of(course, asked, Language, open, sent, Guid.CreateVersion7(clock.GetUtcNow()), visitor.Today, step));
+        var retest = await records.MayTryQuizAsync(course, visitor.PersonId, visitor.Today, cancellation);
+        return View(QuizPage.Of(course, asked, Language, open, sent, Guid.CreateVersion7(clock.GetUtcNow()), visitor.Today, step, retest));
+    }
+
+    /// <summary>Keeps that the visitor read the whole course again after failed quizzes.</summary>
+    [HttpPost("/{language:language}/my/courses/{courseId}/rereadings")]
+    public async Task<IActionResult> Reread(string courseId, [FromForm] Guid id, CancellationToken cancellation)
+    {
+        var visitor = HttpContext.Visitor();
+        if (await records.FindOfferedAsync(shelf, visitor.PersonId, courseId, cancellation) is not { } course) return NotFound();
+        if (id == Guid.Empty) return BadRequest();
+        var retest = await records.MayTryQuizAsync(course, visitor.PersonId, visitor.Today, cancellation);
+        // The page offers it on a day after the last failure only, and whoever said so already has nothing more to say.
+        if (retest is Retest.WhenTakenAgain(var failedOn) && failedOn < visitor.Today)
+        {
+            await records.KeepAsync(
+                new CourseRereading
+                {
+                    Id = id, PersonId = visitor.PersonId, CourseId = course.Id, CourseHash = course.Hash, ReadOn = visitor.Today, KeptAt = clock.GetUtcNow(),
+                },
+                cancellation);
+        }
+
+        return this.SeeOther($"/{Language.Tag()}/my/courses/{course.Id}/quiz");
     }
 
     /// <summary>Starts a sitting, or goes on with the open one.</summary>
@@ -44,7 +67,9 @@ public sealed class SittingsController(
         if (sittingId == Guid.Empty) return BadRequest();
         var asked = await records.AskedAsync(course, cancellation);
         // The page before says why; it has no button then.
-        if (asked.Gaps().Count > 0) return this.SeeOther($"/{Language.Tag()}/my/courses/{course.Id}/quiz");
+        var isOpen = (await records.OpenSittingsOfAsync(visitor.PersonId, cancellation)).Any(sitting => sitting.QuizId == course.Quiz.Id);
+        var mayTry = isOpen || await records.MayTryQuizAsync(course, visitor.PersonId, visitor.Today, cancellation) is Retest.Allowed;
+        if (asked.Gaps().Count > 0 || !mayTry) return this.SeeOther($"/{Language.Tag()}/my/courses/{course.Id}/quiz");
         // A secure seed: nobody can tell the questions before they are drawn.
         var snakes = await records.SnakesAroundAsync(shelf.Species, visitor.PersonId, visitor.Today, cancellation);
         var draw = QuizDraw.From(asked.AskedAt(snakes), BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(sizeof(ulong))));
@@ -156,7 +181,9 @@ public sealed class SittingsController(
             ?? throw new InvalidOperationException($"Snapshot {graded.Result.CourseHash} graded and was never kept.");
         var course = await CourseAsync(courseId, graded.Result.CourseHash, cancellation);
         var serial = await records.FindSerialRestingOnAsync(graded.Id, cancellation);
-        return View("Result", ResultPage.Of(course, stored, Language, shelf.Guidance, serial));
+        var visitor = HttpContext.Visitor();
+        var retest = await records.MayTryQuizAsync(shelf.Find(courseId) ?? course, visitor.PersonId, visitor.Today, cancellation);
+        return View("Result", ResultPage.Of(course, stored, Language, shelf.Guidance, serial) with { Retest = retest });
     }
 
     private string Next(Guid sittingId, int number, string? go, int count)

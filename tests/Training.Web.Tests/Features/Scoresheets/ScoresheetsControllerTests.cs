@@ -222,6 +222,31 @@ public sealed class ScoresheetsControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task After_three_failures_in_a_week_another_class_comes_first_and_what_was_broken_off_is_no_try()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        await room.ScoreAsync(browser, "d-d"); // broken off
+        for (var failure = 0; failure < 3; failure++) await room.ScoreAsync(browser, "dn");
+
+        var page = (await browser.GetAsync(room.StartPath)).Html;
+        Assert.Contains("The practical was failed too often, last on 25 November 2026", page, StringComparison.Ordinal);
+        var answer = await browser.PostAsync(room.StartPath, ClassRoom.Form(), room.StartPath);
+        Assert.Equal((422, true), (answer.Status, answer.Html.Contains("id=\"Subject-mend\"", StringComparison.Ordinal)));
+
+        // The same three failures at a class of three days ago; today they attend another.
+        var later = await ClassRoom.OpenAsync(shared.Site);
+        await shared.Site.RecordAsync(async records =>
+        {
+            var sheets = records.Scoresheets.Where(sheet => sheet.ClassId == room.ClassId);
+            await sheets.ExecuteUpdateAsync(set => set.SetProperty(sheet => sheet.CandidateId, later.CandidateId)
+                .SetProperty(sheet => sheet.ScoredOn, ClassRoom.Today.AddDays(-3)), Cancel);
+        });
+        using var other = await later.SignInAsync();
+        await later.StartAsync(other);
+    }
+
+    [Fact]
     public async Task A_second_try_gets_the_next_number_and_both_count()
     {
         var room = await ClassRoom.OpenAsync(shared.Site);

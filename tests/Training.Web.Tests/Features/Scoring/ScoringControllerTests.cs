@@ -42,11 +42,13 @@ public sealed class ScoringControllerTests(SharedSite shared)
 
         Assert.Equal(sheet, (await ClassRoom.MarkAsync(browser, sheet, "d")).Location);
         foreach (var path in new[] { "/steps/1", "/sign-off" }) Assert.Equal(sheet, (await browser.GetAsync(sheet + path)).Location);
-        var refused = await browser.PostAsync($"{sheet}/signature", new() { ["SignedName"] = "Winifred Oakley" }, "/en/class-days");
+        var read = await room.StartAsync(browser);
+        await ClassRoom.MarkAsync(browser, read, AllDone);
+        var refused = await browser.PostExactlyAsync($"{sheet}/signature", await ClassRoom.SignOffAsync(browser, read));
         Assert.Equal((422, true), (refused.Status, refused.Html.Contains("The standard instructions were not read", StringComparison.Ordinal)));
 
-        var read = await browser.PostAsync($"{sheet}/instructions", [], sheet);
-        Assert.Equal((303, $"{sheet}/steps/1"), (read.Status, read.Location));
+        var answer = await browser.PostAsync($"{sheet}/instructions", [], sheet);
+        Assert.Equal((303, $"{sheet}/steps/1"), (answer.Status, answer.Location));
         var readAt = shared.Site.Clock.Now;
         shared.Site.Clock.Now = readAt.AddMinutes(1);
         await browser.PostAsync($"{sheet}/instructions", [], sheet);
@@ -141,6 +143,43 @@ public sealed class ScoringControllerTests(SharedSite shared)
         var sent = (await browser.GetAsync(sheet)).Html;
         Assert.Contains("Passed with 40 of 40 points.", sent, StringComparison.Ordinal);
         Assert.Contains("<p>Not ready</p>", sent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_timed_drill_asks_how_long_it_took_and_a_second_too_much_is_told_as_such()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        var drill = shared.Site.Shelf.Find("handler")!.Checklists.Single(list => list.Id == "bite-drill");
+        var sheet = await room.StartAsync(browser, new(ClassRoom.Form()) { ["Checklist"] = drill.Id });
+        Assert.Contains("more time, so nobody gets more here", (await browser.GetAsync(sheet)).Html, StringComparison.Ordinal);
+        await ClassRoom.MarkAsync(browser, sheet, new string('d', drill.Steps.Count));
+
+        foreach (var typed in new[] { "", "soon", "4:75", "-4:10" })
+        {
+            var refused = await browser.PostExactlyAsync($"{sheet}/signature", await ClassRoom.SignOffAsync(browser, sheet, seconds: typed));
+            Assert.Equal((422, true), (refused.Status, refused.Html.Contains("It is not said how long the drill took", StringComparison.Ordinal)));
+        }
+
+        await browser.PostExactlyAsync($"{sheet}/signature", await ClassRoom.SignOffAsync(browser, sheet, seconds: "10:01"));
+        var stored = Assert.Single(await StoredAsync(sheet));
+        Assert.Equal((601, PracticalOutcome.Failed), (stored.Sheet.Seconds, stored.Results[^1].Result.Outcome));
+        Assert.Equal([new ScoresheetReason.OverTime(601, 600)], stored.Results[^1].Result.Reasons);
+        Assert.Contains("Not passed: it took 10:01, and the limit is 10:00.", (await browser.GetAsync(sheet)).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Handling_is_never_timed()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        var sheet = await room.StartAsync(browser);
+        await ClassRoom.MarkAsync(browser, sheet, AllDone);
+        Assert.DoesNotContain("name=\"Seconds\"", (await browser.GetAsync($"{sheet}/sign-off")).Html, StringComparison.Ordinal);
+
+        var answer = await browser.PostExactlyAsync($"{sheet}/signature", [.. await ClassRoom.SignOffAsync(browser, sheet), new("Seconds", "4:35")]);
+
+        Assert.Equal((422, true), (answer.Status, answer.Html.Contains("A time is given where nothing is timed.", StringComparison.Ordinal)));
     }
 
     [Fact]
