@@ -155,6 +155,27 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Ends of proposals: confirmed or taken back.</summary>
     public DbSet<WithdrawalProposalEndRecord> WithdrawalProposalEnds => Set<WithdrawalProposalEndRecord>();
 
+    /// <summary>What candidates said to signed sheets.</summary>
+    public DbSet<CandidateWordRecord> CandidateWords => Set<CandidateWordRecord>();
+
+    /// <summary>Appeals and complaints.</summary>
+    public DbSet<AppealRecord> Appeals => Set<AppealRecord>();
+
+    /// <summary>Who took which appeal up.</summary>
+    public DbSet<AppealTakeUpRecord> AppealTakeUps => Set<AppealTakeUpRecord>();
+
+    /// <summary>What appeals came to.</summary>
+    public DbSet<AppealDecisionRecord> AppealDecisions => Set<AppealDecisionRecord>();
+
+    /// <summary>Scoresheets that no longer count.</summary>
+    public DbSet<ScoresheetSetAside> ScoresheetSetAsides => Set<ScoresheetSetAside>();
+
+    /// <summary>Sittings that no longer count.</summary>
+    public DbSet<SittingSetAside> SittingSetAsides => Set<SittingSetAside>();
+
+    /// <summary>Looks at what had rested on something set aside.</summary>
+    public DbSet<SetAsideLookRecord> SetAsideLooks => Set<SetAsideLookRecord>();
+
     /// <summary>Papers issued.</summary>
     public DbSet<PaperRecord> Papers => Set<PaperRecord>();
 

@@ -146,5 +146,50 @@ public static class RecordsProblems
     /// <summary>The name to print is not this person's, or was erased.</summary>
     public const string NameUnknown = "records.name-unknown";
 
+    /// <summary>There is nothing of that kind about this person to contest.</summary>
+    public const string NothingToContest = "records.nothing-to-contest";
+
+    /// <summary>This result or decision was contested before; what comes of that stands. Argument: the day it was received.</summary>
+    public const string ContestedBefore = "records.contested-before";
+
+    /// <summary>No such appeal. Argument: the id.</summary>
+    public const string AppealUnknown = "records.appeal-unknown";
+
+    /// <summary>Another lead took the appeal up. Argument: the day.</summary>
+    public const string TakenUpBefore = "records.taken-up-before";
+
+    /// <summary>Nobody took the appeal up yet.</summary>
+    public const string NotTakenUp = "records.not-taken-up";
+
+    /// <summary>The appeal was decided before. Argument: the day.</summary>
+    public const string AppealDecidedBefore = "records.appeal-decided-before";
+
+    /// <summary>Outcome and remedy do not go together.</summary>
+    public const string RemedyUnfit = "records.remedy-unfit";
+
+    /// <summary>It is the lead's own appeal.</summary>
+    public const string OwnAppeal = "records.own-appeal";
+
+    /// <summary>The lead taught the appellant. Argument: the last day of it.</summary>
+    public const string TaughtAppellant = "records.taught-appellant";
+
+    /// <summary>The lead scored the appellant. Argument: the last day of it.</summary>
+    public const string ScoredAppellant = "records.scored-appellant";
+
+    /// <summary>The lead made the decision that is contested.</summary>
+    public const string MadeContestedDecision = "records.made-contested-decision";
+
+    /// <summary>The lead made the decision that is to be made anew after an appeal.</summary>
+    public const string AnewByAnother = "records.anew-by-another";
+
+    /// <summary>The result was not set aside, or nothing had rested on it.</summary>
+    public const string NothingSetAside = "records.nothing-set-aside";
+
+    /// <summary>A lead looked at it before. Argument: the day.</summary>
+    public const string LookedBefore = "records.looked-before";
+
+    /// <summary>The candidate said their word to this sheet before.</summary>
+    public const string WordGiven = "records.word-given";
+
     internal static Problem At(string part, string code, params IReadOnlyList<string> arguments) => new(code, Place.Of(part), arguments);
 }

@@ -21,7 +21,11 @@ public static class DecisionKeeping
         await records.RequirePersonAsync(made.PersonId, "person", problems, cancellation);
         await records.RequireSnapshotAsync(made.CourseHash, problems, cancellation);
         if (made.Decider is Decider.Lead lead)
+        {
             await records.RequireAppointedAsync(lead.PersonId, AppointedRole.ProgrammeLead, made.DecidedOn, problems, cancellation);
+            await records.RequireNotAnewByThemselvesAsync(made, lead.PersonId, problems, cancellation);
+        }
+
         var evidence = await records.ReadEvidenceAsync(made, problems, cancellation);
         await records.RequireNextPeriodAsync(made, problems, cancellation);
         if (problems.Count > 0) return new Kept.Refused(problems);
@@ -66,6 +70,21 @@ public static class DecisionKeeping
             SittingResultId = ofSittings.Contains(id) ? id : null,
             ScoresheetResultId = ofSheets.Contains(id) ? id : null,
         })];
+    }
+
+    // Rule: docs/rules.md, "Appeals": what an appeal asked to be decided anew, another lead decides first.
+    private static async Task RequireNotAnewByThemselvesAsync(
+        this RecordsContext records, MadeDecision made, Guid leadId, List<Problem> problems, CancellationToken cancellation)
+    {
+        var isTheirs = await (from contested in records.Decisions
+                              where contested.PersonId == made.PersonId && contested.SchemeId == made.SchemeId && contested.LeadId == leadId
+                              join appeal in records.Appeals on contested.Id equals appeal.DecisionId
+                              join end in records.AppealDecisions on appeal.Id equals end.AppealId
+                              where end.Remedy == AppealRemedy.DecideAnew
+                                  && !records.Decisions.Any(later => later.PersonId == made.PersonId && later.SchemeId == made.SchemeId
+                                      && later.LeadId != null && later.KeptAt >= end.KeptAt)
+                              select end.AppealId).AnyAsync(cancellation);
+        if (isTheirs) problems.Add(RecordsProblems.At("lead", RecordsProblems.AnewByAnother));
     }
 
     private static async Task RequireNextPeriodAsync(

@@ -30,8 +30,8 @@ public static class PersonFileQueries
     private static async Task<List<Evidence>> SittingEvidenceAsync(
         this RecordsContext records, List<Guid> ids, CancellationToken cancellation)
     {
-        var rows = await (from sitting in records.Sittings
-                          where ids.Contains(sitting.PersonId) && sitting.Copy == 1
+        var rows = await (from sitting in records.CountingSittings()
+                          where ids.Contains(sitting.PersonId)
                           join result in records.SittingResults on sitting.Id equals result.SittingId
                           where result.Number == records.SittingResults.Where(other => other.SittingId == sitting.Id).Max(other => other.Number)
                           orderby sitting.TakenOn descending
@@ -46,8 +46,8 @@ public static class PersonFileQueries
     private static async Task<List<Evidence>> ScoresheetEvidenceAsync(
         this RecordsContext records, List<Guid> ids, CancellationToken cancellation)
     {
-        var rows = await (from sheet in records.Scoresheets
-                          where ids.Contains(sheet.CandidateId) && sheet.Copy == 1
+        var rows = await (from sheet in records.CountingScoresheets()
+                          where ids.Contains(sheet.CandidateId)
                           join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
                           where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
                           join separation in records.SeparationReasons on sheet.Id equals separation.ScoresheetId into separations

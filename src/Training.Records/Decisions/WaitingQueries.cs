@@ -112,8 +112,8 @@ public static class WaitingQueries
         this RecordsContext records, IQueryable<Person> people, Requirement.PassedQuiz quiz, DateOnly today)
     {
         var oldest = quiz.GreatestAge.Before(today);
-        return people.Where(person => records.Sittings.Any(sitting =>
-            sitting.PersonId == person.Id && sitting.Copy == 1 && sitting.QuizId == quiz.QuizId
+        return people.Where(person => records.CountingSittings().Any(sitting =>
+            sitting.PersonId == person.Id && sitting.QuizId == quiz.QuizId
             && sitting.TakenOn >= oldest && sitting.TakenOn <= today
             && records.SittingResults.Any(result => result.SittingId == sitting.Id && result.IsPassed)));
     }
@@ -122,31 +122,38 @@ public static class WaitingQueries
         this RecordsContext records, IQueryable<Person> people, Requirement.PassedPractical practical, DateOnly today)
     {
         var oldest = practical.GreatestAge.Before(today);
-        return people.Where(person => records.Scoresheets.Any(sheet =>
-            sheet.CandidateId == person.Id && sheet.Copy == 1 && sheet.ChecklistId == practical.ChecklistId && sheet.Subject == practical.Subject
+        return people.Where(person => records.CountingScoresheets().Any(sheet =>
+            sheet.CandidateId == person.Id && sheet.ChecklistId == practical.ChecklistId && sheet.Subject == practical.Subject
             && sheet.ScoredOn >= oldest && sheet.ScoredOn <= today
             && records.ScoresheetResults.Any(result => result.ScoresheetId == sheet.Id && result.Outcome == PracticalOutcome.Passed)));
     }
 
-    /// <summary>Those of whom a passed result came after the last grant or refusal.</summary>
+    /// <summary>Those of whom a passed result came after the last grant or refusal, or an appeal asked since then for a decision made anew.</summary>
     private static IQueryable<Person> WithNews(
         this RecordsContext records, IQueryable<Person> people, string schemeId, IReadOnlyList<Requirement> requirements)
     {
         var quizzes = requirements.OfType<Requirement.PassedQuiz>().Select(quiz => quiz.QuizId).ToList();
         var checklists = requirements.OfType<Requirement.PassedPractical>().Select(practical => practical.ChecklistId).ToList();
         return people.Where(person =>
-            records.Sittings.Any(sitting =>
-                sitting.PersonId == person.Id && sitting.Copy == 1 && quizzes.Contains(sitting.QuizId)
+            records.CountingSittings().Any(sitting =>
+                sitting.PersonId == person.Id && quizzes.Contains(sitting.QuizId)
                 && records.SittingResults.Any(result => result.SittingId == sitting.Id && result.IsPassed)
                 && !records.Decisions.Any(decision =>
                     decision.PersonId == person.Id && decision.SchemeId == schemeId && decision.Outcome != DecisionOutcome.NotYet
                     && decision.KeptAt >= sitting.KeptAt))
-            || records.Scoresheets.Any(sheet =>
-                sheet.CandidateId == person.Id && sheet.Copy == 1 && checklists.Contains(sheet.ChecklistId)
+            || records.CountingScoresheets().Any(sheet =>
+                sheet.CandidateId == person.Id && checklists.Contains(sheet.ChecklistId)
                 && records.ScoresheetResults.Any(result => result.ScoresheetId == sheet.Id && result.Outcome == PracticalOutcome.Passed)
                 && !records.Decisions.Any(decision =>
                     decision.PersonId == person.Id && decision.SchemeId == schemeId && decision.Outcome != DecisionOutcome.NotYet
-                    && decision.KeptAt >= sheet.KeptAt)));
+                    && decision.KeptAt >= sheet.KeptAt))
+            || records.AppealDecisions.Any(end =>
+                end.Remedy == AppealRemedy.DecideAnew
+                && records.Appeals.Any(appeal => appeal.Id == end.AppealId && appeal.PersonId == person.Id
+                    && records.Decisions.Any(contested => contested.Id == appeal.DecisionId && contested.SchemeId == schemeId))
+                && !records.Decisions.Any(decision =>
+                    decision.PersonId == person.Id && decision.SchemeId == schemeId && decision.Outcome != DecisionOutcome.NotYet
+                    && decision.KeptAt >= end.KeptAt)));
     }
 
     private static IQueryable<WithdrawalProposalRecord> OpenProposals(this RecordsContext records) =>

@@ -68,11 +68,11 @@ public static class StartedSittingQueries
             found.Row.Id, found.Row.QuizId, found.Row.StartedAt, found.Row.TakenOn, found.Row.Draw.Questions.Count, found.Answered));
     }
 
-    /// <summary>The person's submitted sittings, the latest submission first.</summary>
+    /// <summary>The person's submitted sittings that count, the latest submission first.</summary>
     public static async Task<IReadOnlyList<SentSitting>> SentSittingsOfAsync(
         this RecordsContext records, Guid personId, CancellationToken cancellation) =>
-        await (from sitting in records.Sittings
-               where sitting.PersonId == personId && sitting.Copy == 1
+        await (from sitting in records.CountingSittings()
+               where sitting.PersonId == personId
                join result in records.SittingResults on sitting.Id equals result.SittingId
                where result.Number == records.SittingResults.Where(other => other.SittingId == sitting.Id).Max(other => other.Number)
                orderby sitting.SubmittedAt descending
