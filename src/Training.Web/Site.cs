@@ -2,6 +2,7 @@ using Training.Documents.Fonts;
 using Training.Records;
 using Training.Web.Demo;
 using Training.Web.Doors;
+using Training.Web.Features.Appeals;
 using Training.Web.Features.Certificates;
 using Training.Web.Features.Corrections;
 using Training.Web.Features.Decisions;
@@ -60,6 +61,7 @@ public static class Site
         services.AddShelf();
         services.AddProvider();
         services.AddScoped<PersonReading>();
+        services.AddScoped<AppealLetters>();
         services.AddScoped<TrainingChangeReading>();
         services.AddScoped<PanelReading>();
         services.AddVerify();

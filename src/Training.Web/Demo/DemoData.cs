@@ -2,6 +2,7 @@ using System.Globalization;
 using CsvHelper;
 using CsvHelper.Configuration;
 using Training.Scoring;
+using Training.Certification;
 using YamlDotNet.Serialization;
 using YamlDotNet.Serialization.NamingConventions;
 
@@ -54,6 +55,9 @@ internal sealed class DemoData
     public required IReadOnlyList<DemoPanel> Panels { get; init; }
 
     public required IReadOnlyList<DemoPanelJudge> PanelJudges { get; init; }
+    public required IReadOnlyList<DemoCandidateWord> CandidateWords { get; init; }
+
+    public required IReadOnlyList<DemoAppeal> Appeals { get; init; }
 
     /// <exception cref="IOException">A file is missing.</exception>
     /// <exception cref="CsvHelperException">A file does not read; the message names row and column.</exception>
@@ -83,6 +87,8 @@ internal sealed class DemoData
         Withdrawals = Rows<DemoWithdrawal>(folder, "withdrawals.csv"),
         Panels = Rows<DemoPanel>(folder, "panels.csv"),
         PanelJudges = Rows<DemoPanelJudge>(folder, "panel-judges.csv"),
+        CandidateWords = Rows<DemoCandidateWord>(folder, "candidate-words.csv"),
+        Appeals = Rows<DemoAppeal>(folder, "appeals.csv"),
     };
 
     private static List<T> Rows<T>(string folder, string file)
@@ -293,3 +299,34 @@ internal sealed record DemoSuspension(
     string ReinstatementReason);
 
 internal sealed record DemoWithdrawal(string Person, string Scheme, int DaysAgo, string ProposedBy, string ConfirmedBy, string Reason);
+
+/// <param name="Sheet">To which scoresheet, on its day.</param>
+/// <param name="Word"><c>agreed</c>, <c>objected</c> or <c>did-not-sign</c>.</param>
+/// <param name="Reason">Why, or empty.</param>
+internal sealed record DemoCandidateWord(string Sheet, string Word, string Reason);
+
+/// <param name="Person">Who appeals.</param>
+/// <param name="Matter"><c>objection</c> for the one that a candidate's word opened, <c>scoresheet</c>, or <c>complaint</c>.</param>
+/// <param name="Sheet">The contested sheet, or empty.</param>
+/// <param name="DaysAgo">When it came.</param>
+/// <param name="Words">Why; empty for an objection, which has the candidate's.</param>
+/// <param name="TakenUpBy">A lead, or empty.</param>
+/// <param name="TakenUpDaysAgo">When.</param>
+/// <param name="DecidedBy">A lead, or empty.</param>
+/// <param name="DecidedDaysAgo">When.</param>
+/// <param name="Outcome">What it came to, or null.</param>
+/// <param name="Remedy">What followed, or null.</param>
+/// <param name="Reason">The lead's.</param>
+internal sealed record DemoAppeal(
+    string Person,
+    string Matter,
+    string Sheet,
+    int DaysAgo,
+    string Words,
+    string TakenUpBy,
+    int? TakenUpDaysAgo,
+    string DecidedBy,
+    int? DecidedDaysAgo,
+    AppealOutcome? Outcome,
+    AppealRemedy? Remedy,
+    string Reason);

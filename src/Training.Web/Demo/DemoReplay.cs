@@ -31,6 +31,7 @@ internal sealed class DemoReplay(
     private readonly ILookup<string, DemoEmployment> employments = data.Employments.ToLookup(row => row.Person, StringComparer.Ordinal);
 
     private IReadOnlyList<RegisteredKit> kit = [];
+    private DemoAppeals Appeals => field ??= new(data, ids, daysAgo => At(daysAgo, DecisionHourUtc));
 
     /// <summary>Replays everything.</summary>
     /// <exception cref="InvalidDataException">The code refused a row of the demo data; the message names it.</exception>
@@ -54,6 +55,11 @@ internal sealed class DemoReplay(
         .. data.Suspensions.Select(row => (At(row.DaysAgo, DecisionHourUtc + 1), Step(row, SuspendAsync))),
         .. data.Suspensions.Where(row => row.ReinstatedDaysAgo is not null)
             .Select(row => (At(row.ReinstatedDaysAgo!.Value, DecisionHourUtc + 1), Step(row, ReinstateAsync))), // not null: filtered before
+        .. data.Appeals.Select(row => (At(row.DaysAgo, DecisionHourUtc), Step(row, AppealAsync))),
+        .. data.Appeals.Where(row => row.TakenUpDaysAgo is not null)
+            .Select(row => (At(row.TakenUpDaysAgo!.Value, DecisionHourUtc), Step(row, TakeUpAsync))), // not null: filtered before
+        .. data.Appeals.Where(row => row.DecidedDaysAgo is not null)
+            .Select(row => (At(row.DecidedDaysAgo!.Value, DecisionHourUtc), Step(row, DecideAppealAsync))), // not null: filtered before
         .. data.Withdrawals.Select(row => (At(row.DaysAgo, DecisionHourUtc + 1), Step(row, WithdrawAsync))),
     ];
 
@@ -219,6 +225,7 @@ internal sealed class DemoReplay(
         var sheet = Sheet(course, row, used);
         await records.SubmitAsync(course, sheet, ZoneOf(row.Candidate), sheet.SignedAt, problems, cancellation);
         Require(row.Sheet, problems);
+        if (await Appeals.SayAsync(records, row, cancellation) is { } said) Require(row.Sheet, said);
         if (row.SeparationReason.Split('|') is [var lead, var reason])
         {
             Require(row.Sheet, await records.KeepSeparationReasonAsync(
@@ -227,6 +234,18 @@ internal sealed class DemoReplay(
     }
 
     private Scoresheet Sheet(Course course, DemoScoresheet row, IReadOnlyList<UsedKit> used)
+    private async Task AppealAsync(RecordsContext records, DemoAppeal row, CancellationToken cancellation)
+    {
+        if (await Appeals.AppealAsync(records, row, cancellation) is { } kept) Require($"appeal of {row.Person}", kept);
+    }
+
+    private async Task TakeUpAsync(RecordsContext records, DemoAppeal row, CancellationToken cancellation) =>
+        Require($"appeal of {row.Person}", await Appeals.TakeUpAsync(records, row, cancellation));
+
+    private async Task DecideAppealAsync(RecordsContext records, DemoAppeal row, CancellationToken cancellation) =>
+        Require($"appeal of {row.Person}", await Appeals.DecideAsync(records, row, cancellation));
+
+    private Scoresheet Sheet(Course course, DemoScoresheet row)
     {
         var checklist = course.Checklists.Single(list => list.Id == row.Checklist);
         var signedAt = At(row.DaysAgo, row.HourUtc);

@@ -25,6 +25,7 @@ public static class DoorTable
         new(Get, "/{language:language}/distances", Everybody, Whose.Public),
         new(Get, "/{language:language}/species", Everybody, Whose.Public),
         new(Get, "/{language:language}/species/{speciesId}", Everybody, Whose.Public),
+        new(Get, "/{language:language}/appeals", Everybody, Whose.Public),
         new(Get, "/verify", Everybody, Whose.Public),
         new(Get, "/{language:language}/verify", Everybody, Whose.Public),
         new(Get, "/verify/{serial}", Everybody, Whose.Public),
@@ -64,6 +65,10 @@ public static class DoorTable
         new(Get, "/{language:language}/my/panels/{panelId:guid}", Workers, Whose.Own),
         new(Post, "/{language:language}/my/panels/{panelId:guid}/ratings", Workers, Whose.Own),
         new(Post, "/{language:language}/my/panels/{panelId:guid}/bounds", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/appeals", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/appeals/new", Workers, Whose.Own),
+        new(Post, "/{language:language}/my/appeals", Workers, Whose.Own),
+        new(Get, "/{language:language}/my/appeals/{appealId:guid}", Workers, Whose.Own),
 
         // The instructor: class days where they teach or score; sheets that they started themselves.
         new(Get, "/{language:language}/class-days", [Role.Instructor], Whose.Own),
@@ -79,6 +84,7 @@ public static class DoorTable
         new(Post, "/{language:language}/scoresheets/{sheetId:guid}/undo", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/scoresheets/{sheetId:guid}/sign-off", [Role.Instructor], Whose.Own),
         new(Post, "/{language:language}/scoresheets/{sheetId:guid}/signature", [Role.Instructor], Whose.Own),
+        new(Post, "/{language:language}/scoresheets/{sheetId:guid}/candidate-word", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/sent-scoresheets", [Role.Instructor], Whose.Own),
         // Rounds are everybody's who instructs; what a colleague marked is shown once a round is closed.
         new(Get, "/{language:language}/calibrations", [Role.Instructor], Whose.Any),
@@ -142,6 +148,11 @@ public static class DoorTable
         new(Post, "/{language:language}/programme/people/{personId:guid}/certifications/{schemeId}/withdrawal-proposals", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/withdrawal-proposals/{proposalId:guid}/confirmation", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/withdrawal-proposals/{proposalId:guid}/retraction", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/appeals", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/appeals/{appealId:guid}", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/appeals/{appealId:guid}/taking-up", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/appeals/{appealId:guid}/outcome", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/appeals/{appealId:guid}/look", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/employers", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/employers", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/employers/{employerId:guid}", Leads, Whose.Any),

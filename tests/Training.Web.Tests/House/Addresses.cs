@@ -36,6 +36,7 @@ internal static class Addresses
     public static bool NamesBelongings(RouteEndpoint endpoint) => endpoint.RoutePattern.Parameters.Any(parameter => Owned.Contains(parameter.Name));
 
     private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId"];
+    private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "appealId"];
 
     // A new parameter of a route needs its line here; until then the walk fails and says so.
     private static string Value(string name, string pattern, Belongings belongings, string language, bool isFinished) => name switch
@@ -64,6 +65,7 @@ internal static class Addresses
         "proposalId" => belongings.ProposalId.ToString(),
         "panelId" => belongings.PanelId.ToString(),
         "judgeId" => belongings.OutsideJudgeId.ToString(),
+        "appealId" => belongings.AppealId.ToString(),
         "mailId" => belongings.MailId.ToString(),
         "uploadId" => (isFinished ? belongings.AppliedRosterId : belongings.OpenRosterId).ToString(),
         _ => throw new InvalidOperationException($"No value for {{{name}}} of {pattern}."),

@@ -16,6 +16,7 @@ internal static class PublicPages
         yield return $"/{tag}/distances?Snake=150&Tool=122";
         yield return $"/{tag}/verify";
         yield return $"/{tag}/verify/not-a-serial";
+        yield return $"/{tag}/appeals";
         yield return $"/{tag}/species";
         foreach (var sheet in site.Shelf.Species.Species) yield return $"/{tag}/species/{sheet.Id}";
         foreach (var course in site.Shelf.Courses)

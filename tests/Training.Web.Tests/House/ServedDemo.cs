@@ -1,6 +1,7 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Training.Certification;
 using Training.Courses;
 using Training.Records;
 using Training.Scoring;
@@ -166,6 +167,7 @@ public sealed class ServedDemo : IAsyncLifetime
                 await CorrectAsync(records, await PersonAsync(records, lead)));
                 await RepresentAsync(records, certified.PersonId, employerId), panel, outsideJudge);
                 await records.KitPieces.OrderBy(row => row.LabelKey).Select(row => row.Id).FirstAsync());
+                await AppealAsync(records, workerId));
         });
         return found!; // not null: set above
     }
@@ -265,6 +267,15 @@ public sealed class ServedDemo : IAsyncLifetime
         return row.Id;
     }
 
+    private static async Task<Guid> AppealAsync(RecordsContext records, Guid personId)
+    {
+        var id = Guid.CreateVersion7();
+        var appeal = new NewAppeal(
+            id, personId, AppealMatter.Complaint, id, "The class began an hour late, and nobody said so.", personId, MadeDemo.Today, "America/Phoenix");
+        Assert.IsType<Kept.Stored>(await records.KeepAsync(appeal, null, Now, CancellationToken.None));
+        return id;
+    }
+
     private static async Task<Guid> SendRosterAsync(RecordsContext records, Guid employerId, Guid sentById, DateTimeOffset? appliedAt)
     {
         var site = await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Name).FirstAsync();
@@ -295,3 +306,4 @@ internal sealed record Belongings(
     Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId);
     Guid RoleId, Guid PanelId, Guid OutsideJudgeId);
     Guid RoleId, Guid PieceId);
+    Guid RoleId, Guid AppealId);

@@ -93,8 +93,8 @@ internal static class ClassDayQueries
     private static async Task<List<(Guid CandidateId, SignedSheet Sheet)>> SignedAsync(
         this RecordsContext records, List<Guid> people, List<string> checklists, CancellationToken cancellation)
     {
-        var rows = await (from sheet in records.Scoresheets
-                          where people.Contains(sheet.CandidateId) && checklists.Contains(sheet.ChecklistId) && sheet.Copy == 1
+        var rows = await (from sheet in records.CountingScoresheets()
+                          where people.Contains(sheet.CandidateId) && checklists.Contains(sheet.ChecklistId)
                           join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
                           where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
                           orderby sheet.SignedAt descending

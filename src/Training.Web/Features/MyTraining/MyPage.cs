@@ -1,5 +1,6 @@
 using Training.Certification;
 using Training.Records;
+using Training.Web.Features.Appeals;
 using Training.Web.Features.TrainingChanges;
 
 namespace Training.Web.Features.MyTraining;
@@ -8,16 +9,23 @@ namespace Training.Web.Features.MyTraining;
 /// <param name="Schemes">What must not wait comes first; at least none where no course is served.</param>
 /// <param name="Papers">The visitor's certificates, the newest first.</param>
 /// <param name="Changes">What the visitor learnt and is no longer so.</param>
+/// <param name="Appeals">The visitor's, the newest first.</param>
+/// <param name="Words">Says what is contested.</param>
+/// <param name="Today">In the provider's zone, by which appeals are counted.</param>
 /// <param name="Site">Where the visitor works today, with whom to call from there; null where no numbers are known.</param>
-public sealed record MyPage(IReadOnlyList<SchemeLine> Schemes, IReadOnlyList<PaperLine> Papers, IReadOnlyList<TrainingChange> Changes, (string Name, EmergencyNumbers Numbers)? Site)
+public sealed record MyPage(
+    IReadOnlyList<SchemeLine> Schemes, IReadOnlyList<PaperLine> Papers, IReadOnlyList<TrainingChange> Changes,
+    IReadOnlyList<AppealCase> Appeals, AppealWords Words, DateOnly Today, (string Name, EmergencyNumbers Numbers)? Site)
 {
     /// <summary>What the first line is about, or null where no course is served.</summary>
     public SchemeLine? First => Schemes.Count > 0 ? Schemes[0] : null;
 
     /// <summary>In the order that the page says things in.</summary>
     public static MyPage Of(
-        IEnumerable<SchemeLine> schemes, IReadOnlyList<PaperLine> papers, IReadOnlyList<TrainingChange> changes, (string Name, EmergencyNumbers Numbers)? site) => new(
-        [.. schemes.OrderBy(line => line.Urgency).ThenBy(line => line.By ?? DateOnly.MaxValue).ThenBy(line => line.Kind)], papers, changes, site);
+        IEnumerable<SchemeLine> schemes, IReadOnlyList<PaperLine> papers, IReadOnlyList<TrainingChange> changes,
+        IReadOnlyList<AppealCase> appeals, AppealWords words, DateOnly today, (string Name, EmergencyNumbers Numbers)? site) => new(
+        [.. schemes.OrderBy(line => line.Urgency).ThenBy(line => line.By ?? DateOnly.MaxValue).ThenBy(line => line.Kind)], papers, changes,
+        appeals, words, today, site);
 }
 
 /// <summary>One certificate of the visitor.</summary>

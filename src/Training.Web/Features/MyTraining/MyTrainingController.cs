@@ -1,17 +1,23 @@
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.Extensions.Localization;
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
+using Training.Web.Features.Appeals;
+using Training.Web.Features.Programme;
 using Training.Web.Features.Sittings;
 using Training.Web.Features.TrainingChanges;
 using Training.Web.Languages;
+using Training.Web.Provider;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.MyTraining;
 
 /// <summary>A worker's own pages: how I stand and what comes next, my courses, my certificates.</summary>
-public sealed class MyTrainingController(RecordsContext records, CourseShelf shelf, TrainingChangeReading changes, TimeProvider clock) : Controller
+public sealed class MyTrainingController(
+    RecordsContext records, CourseShelf shelf, TrainingChangeReading changes, OurProvider provider, TimeProvider clock,
+    IStringLocalizer<AppealText> appealText) : Controller
 {
     private Language Language => HttpContext.PageLanguageOf();
 
@@ -35,7 +41,9 @@ public sealed class MyTrainingController(RecordsContext records, CourseShelf she
         var numbers = site is null ? null : await records.FindEmergencyNumbersAsync(site.Id, cancellation);
         return View(MyPage.Of(
             lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation),
-            await changes.OfAsync(visitor.PersonId, visitor.Today, Language, cancellation), site is not null && numbers is not null ? (site.Name, numbers) : null));
+            await changes.OfAsync(visitor.PersonId, visitor.Today, Language, cancellation),
+            await records.AppealsOfAsync(visitor.PersonId, cancellation), new(appealText, all.Titles(Language), new Dictionary<Guid, string>()),
+            provider.DayOf(clock.GetUtcNow()), site is not null && numbers is not null ? (site.Name, numbers) : null));
     }
 
     /// <summary>One course: what I read, my quiz, my practical.</summary>

@@ -17,6 +17,9 @@ public enum ResultOutcome
     /// <summary>Steps were not observed: nothing is decided.</summary>
     Incomplete,
 
+    /// <summary>Set aside on appeal: it counts no longer.</summary>
+    SetAside,
+
     /// <summary>Other content came under the same id, or the same try was scored twice: it counts for nothing.</summary>
     Disputed,
 }
@@ -53,7 +56,11 @@ public static class PersonResults
                                   .OrderByDescending(result => result.Number).Take(1).DefaultIfEmpty()
                               from started in records.StartedSittings.Where(started => started.Id == sitting.FormId).DefaultIfEmpty()
                               orderby sitting.TakenOn descending, sitting.Id descending
-                              select new { sitting.FormId, sitting.TakenOn, sitting.QuizId, sitting.Copy, Result = result, Started = started })
+                              select new
+                              {
+                                  sitting.FormId, sitting.TakenOn, sitting.QuizId, sitting.Copy, Result = result, Started = started,
+                                  IsSetAside = records.SittingSetAsides.Any(aside => aside.SittingId == sitting.Id),
+                              })
             .AsNoTracking().Take(Most).ToListAsync(cancellation);
         var sheets = await (from sheet in records.Scoresheets
                             where sheet.CandidateId == personId
@@ -65,13 +72,14 @@ public static class PersonResults
                             {
                                 sheet.FormId, sheet.ScoredOn, sheet.ChecklistId, sheet.Subject, sheet.Copy, sheet.InstructorId, Result = result,
                                 Reason = reason == null ? null : reason.Reason,
+                                IsSetAside = records.ScoresheetSetAsides.Any(aside => aside.ScoresheetId == sheet.Id),
                             })
             .AsNoTracking().Take(Most).ToListAsync(cancellation);
         var all = sittings.Select(row => new PersonResult(
-                row.Result?.Id, row.FormId, row.TakenOn, row.QuizId, null, OutcomeOf(row.Copy, row.Result), row.Result?.Points ?? 0,
+                row.Result?.Id, row.FormId, row.TakenOn, row.QuizId, null, row.IsSetAside ? ResultOutcome.SetAside : OutcomeOf(row.Copy, row.Result), row.Result?.Points ?? 0,
                 row.Result?.MaxPoints ?? 0, null, null, row.Started is { } started ? new(started.Aid, started.ReadBy) : ReadOut.Nobody))
             .Concat(sheets.Select(row => new PersonResult(
-                row.Result?.Id, row.FormId, row.ScoredOn, row.ChecklistId, row.Subject, OutcomeOf(row.Copy, row.Result),
+                row.Result?.Id, row.FormId, row.ScoredOn, row.ChecklistId, row.Subject, row.IsSetAside ? ResultOutcome.SetAside : OutcomeOf(row.Copy, row.Result),
                 row.Result?.Points ?? 0, row.Result?.MaxPoints ?? 0, row.InstructorId, row.Reason, ReadOut.Nobody)));
         return [.. all.OrderByDescending(result => result.On)];
     }

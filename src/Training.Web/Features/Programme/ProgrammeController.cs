@@ -26,6 +26,8 @@ public sealed class ProgrammeController(RecordsContext records, CourseShelf shel
             .Concat(corrected.Select(one => one.PersonId));
         return View(new ProgrammePage(
             visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes, corrected, shelf.Findings.Count,
+            visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes,
+            await records.OpenAppealsAsync(cancellation), await records.RestedCasesAsync(cancellation), shelf.Findings.Count,
             await records.NamesOfAsync(shown, visitor.Today, cancellation), shelf.Courses.Titles(HttpContext.PageLanguageOf())));
     }
 }

@@ -10,6 +10,8 @@ namespace Training.Web.Features.Programme;
 /// <param name="Proposals">Withdrawals for a second lead, oldest first.</param>
 /// <param name="Disputes">Newest first.</param>
 /// <param name="Corrected">Certifications that rest on a result which a correction turned into "not passed".</param>
+/// <param name="Appeals">Without a decision, due first first.</param>
+/// <param name="Rested">What had rested on results set aside.</param>
 /// <param name="Findings">Findings in course files.</param>
 /// <param name="Names">By person; erased ones are not there.</param>
 /// <param name="Titles">By scheme, quiz or checklist id, in the page's language.</param>
@@ -21,6 +23,8 @@ public sealed record ProgrammePage(
     IReadOnlyList<OpenProposal> Proposals,
     IReadOnlyList<DisputedCopy> Disputes,
     IReadOnlyList<CorrectionCase> Corrected,
+    IReadOnlyList<AppealCase> Appeals,
+    IReadOnlyList<RestedCase> Rested,
     int Findings,
     IReadOnlyDictionary<Guid, string> Names,
     IReadOnlyDictionary<string, string> Titles)

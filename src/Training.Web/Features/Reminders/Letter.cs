@@ -99,7 +99,8 @@ public sealed record Letter(string Subject, string Text)
     private static string Line(DigestLine line) =>
         Word("WeekLine", line.Name ?? Word("NameErased"), line.Badge ?? Word("NoBadge"), line.Title, Written.Date(line.ExpiresOn));
 
-    private static string Paragraphs(params IReadOnlyList<string?> paragraphs) => string.Join("\n\n", paragraphs.Where(text => text is not null)) + "\n";
+    /// <summary>Paragraphs apart by an empty line; null ones are left out.</summary>
+    internal static string Paragraphs(params IReadOnlyList<string?> paragraphs) => string.Join("\n\n", paragraphs.Where(text => text is not null)) + "\n";
 
     private static string Word(string key, params IReadOnlyList<object> values) =>
         string.Format(
@@ -107,8 +108,8 @@ public sealed record Letter(string Subject, string Text)
             Words.GetString(key, CultureInfo.CurrentUICulture) ?? throw new InvalidOperationException($"RemindersText has no {key}."),
             [.. values]);
 
-    // No request says here which language is spoken.
-    private static Letter In(Language language, Func<Letter> write)
+    /// <summary>Writes a letter in a language: no request says here which one is spoken.</summary>
+    internal static Letter In(Language language, Func<Letter> write)
     {
         var (culture, uiCulture) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
         CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = language.Culture();

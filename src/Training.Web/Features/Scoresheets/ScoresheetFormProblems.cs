@@ -27,6 +27,9 @@ public static class ScoresheetFormProblems
     /// <summary>The reason is too long. Arguments: its length, the greatest length.</summary>
     public const string ReasonTooLong = "scoresheet-form.reason-too-long";
 
+    /// <summary>The instructor's own sheet was set aside on appeal: another scorer repeats it.</summary>
+    public const string SetAsideOfTheirs = "scoresheet-form.set-aside-of-theirs";
+
     /// <summary>The class is not held today. Argument: its day, written out.</summary>
     public const string NotToday = "scoresheet-form.not-today";
 }

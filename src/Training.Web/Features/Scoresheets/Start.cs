@@ -20,6 +20,7 @@ namespace Training.Web.Features.Scoresheets;
 /// <param name="Tries">The highest try signed at this class, by subject.</param>
 /// <param name="Retests">Whether the candidate may try, by subject of the checklist.</param>
 /// <param name="Kit">The pieces in use, as they stand on the day of the class, by kind and label.</param>
+/// <param name="SetAside">On what a sheet of the visitor about this candidate was set aside that another scorer repeats.</param>
 /// <param name="Watchers">Who may watch: of the class, and programme leads; neither candidate nor scorer.</param>
 public sealed record Start(
     ClassDay Day,
@@ -35,6 +36,7 @@ public sealed record Start(
     IReadOnlyDictionary<Subject, int> Tries,
     IReadOnlyDictionary<Subject, Retest> Retests,
     IReadOnlyList<KitOnDay> Kit,
+    IReadOnlyList<Subject> SetAside,
     IReadOnlyList<(Guid Id, string Name)> Watchers)
 {
     /// <summary>Of the site.</summary>

@@ -59,6 +59,7 @@ public sealed class StartForm
         var live = ReadSubject() == Training.Courses.Subject.Live && start.ModelPass is not null ? ReadLive(start, now, problems) : null;
         if (ReadSubject() == Training.Courses.Subject.Live && start.ModelPass is null) problems.Add(At(nameof(Subject), ScoresheetFormProblems.ModelFirst));
         if (start.FindRetestProblem(ReadSubject()) is { } retest) problems.Add(retest);
+        if (start.SetAside.Contains(ReadSubject())) problems.Add(At(nameof(Subject), ScoresheetFormProblems.SetAsideOfTheirs));
         CheckReason(start, problems);
         var used = KitOnDay.Choose(start.Kit, [.. Kit], problems);
         return new()

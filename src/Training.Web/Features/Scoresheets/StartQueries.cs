@@ -43,13 +43,15 @@ internal static class StartQueries
             await records.TriesAsync(classId, personId, checklist.Id, cancellation),
             await records.RetestsAsync(course.Id, checklist, personId, today, cancellation),
             await records.KitInUseAsync(day.HeldOn, cancellation),
+            await records.TriesAsync(classId, personId, checklist.Id, visitor.PersonId, cancellation),
+            await records.SetAsideOfAsync(personId, checklist.Id, visitor.PersonId, cancellation),
             await records.WatchersAsync(classId, personId, visitor.PersonId, today, cancellation));
     }
 
     private static async Task<ModelPass?> FindLatestModelPassAsync(
         this RecordsContext records, Guid personId, string checklistId, CancellationToken cancellation) =>
-        await (from sheet in records.Scoresheets
-               where sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Subject == Subject.Model && sheet.Copy == 1
+        await (from sheet in records.CountingScoresheets()
+               where sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Subject == Subject.Model
                join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
                where result.Outcome == PracticalOutcome.Passed
                    && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
@@ -72,11 +74,23 @@ internal static class StartQueries
     ];
 
     private static async Task<IReadOnlyDictionary<Subject, int>> TriesAsync(
-        this RecordsContext records, Guid classId, Guid personId, string checklistId, CancellationToken cancellation) =>
+        this RecordsContext records, Guid classId, Guid personId, string checklistId, Guid scorerId, CancellationToken cancellation) =>
         await records.Scoresheets
             .Where(sheet => sheet.ClassId == classId && sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Copy == 1)
+            // What was set aside is no try; its own scorer's number stays taken all the same.
+            .Where(sheet => sheet.InstructorId == scorerId || !records.ScoresheetSetAsides.Any(aside => aside.ScoresheetId == sheet.Id))
             .GroupBy(sheet => sheet.Subject).Select(group => new { group.Key, Highest = group.Max(sheet => sheet.Try) })
             .ToDictionaryAsync(row => row.Key, row => row.Highest, cancellation);
+
+    // Rule: docs/rules.md, "Appeals": another scorer repeats it. After another's sheet that counts the first may score again.
+    private static async Task<IReadOnlyList<Subject>> SetAsideOfAsync(
+        this RecordsContext records, Guid personId, string checklistId, Guid scorerId, CancellationToken cancellation) =>
+        await records.Scoresheets
+            .Where(sheet => sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.InstructorId == scorerId
+                && records.ScoresheetSetAsides.Any(aside => aside.ScoresheetId == sheet.Id)
+                && !records.CountingScoresheets().Any(other => other.CandidateId == personId && other.ChecklistId == checklistId
+                    && other.Subject == sheet.Subject && other.InstructorId != scorerId && other.SignedAt >= sheet.SignedAt))
+            .Select(sheet => sheet.Subject).Distinct().ToListAsync(cancellation);
 
     private static async Task<IReadOnlyList<(Guid Id, string Name)>> WatchersAsync(
         this RecordsContext records, Guid classId, Guid candidateId, Guid scorerId, DateOnly day, CancellationToken cancellation)

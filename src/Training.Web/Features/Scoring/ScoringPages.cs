@@ -1,4 +1,5 @@
 using Training.Courses;
+using Training.Records;
 using Training.Scoring;
 
 namespace Training.Web.Features.Scoring;
@@ -25,8 +26,12 @@ public sealed record SignOffPage(OpenSheet Sheet, SignOffForm Form, ScoresheetRe
 /// <param name="Signed">As it was signed first.</param>
 /// <param name="Result">What it came to; null where it does not count until somebody looked.</param>
 /// <param name="SeparationReason">Why the scorer may count although they taught, or null.</param>
+/// <param name="Word">What the candidate said to it, or null.</param>
+/// <param name="WordForm">As typed.</param>
 /// <param name="OtherContents">How many other contents came under the same id and wait for a lead.</param>
-public sealed record SignedPage(OpenSheet Sheet, Scoresheet Signed, ScoresheetResult? Result, string? SeparationReason, int OtherContents);
+public sealed record SignedPage(
+    OpenSheet Sheet, Scoresheet Signed, ScoresheetResult? Result, string? SeparationReason, CandidateWordRecord? Word,
+    CandidateWordForm WordForm, int OtherContents);
 
 /// <summary>What the page about a disputed sheet is given.</summary>
 /// <param name="Sheet">The sheet.</param>

@@ -26,7 +26,8 @@ internal static class Signing
         await both.CommitAsync(cancellation);
     }
 
-    public static async Task<SignedPage> GetSignedPageAsync(this RecordsContext records, OpenSheet sheet, CancellationToken cancellation)
+    public static async Task<SignedPage> GetSignedPageAsync(
+        this RecordsContext records, OpenSheet sheet, CandidateWordForm form, CancellationToken cancellation)
     {
         var copies = await records.CopiesOfScoresheetAsync(sheet.Started.Id, cancellation);
         var (first, id) = (copies[0], sheet.Started.Id); // one at least: it is signed
@@ -34,6 +35,10 @@ internal static class Signing
                             where signed.FormId == id && signed.Copy == 1
                             join written in records.SeparationReasons on signed.Id equals written.ScoresheetId
                             select written.Reason).SingleOrDefaultAsync(cancellation);
-        return new(sheet, first.Sheet, first.Results is [.., var last] ? last.Result : null, reason, copies.Count - 1);
+        var word = await (from signed in records.Scoresheets
+                          where signed.FormId == id && signed.Copy == 1
+                          join said in records.CandidateWords on signed.Id equals said.ScoresheetId
+                          select said).AsNoTracking().SingleOrDefaultAsync(cancellation);
+        return new(sheet, first.Sheet, first.Results is [.., var last] ? last.Result : null, reason, word, form, copies.Count - 1);
     }
 }

@@ -6,6 +6,7 @@ using Training.Web.Shelf;
 namespace Training.Web.Features.Sittings;
 
 /// <summary>What the page of a sent quiz is given: what it came to and what to reread, never the key.</summary>
+/// <param name="SittingId">For addresses.</param>
 /// <param name="CourseId">For addresses.</param>
 /// <param name="CourseTitle">What the paper calls the course.</param>
 /// <param name="Kind">What the course leads to.</param>
@@ -23,6 +24,7 @@ namespace Training.Web.Features.Sittings;
 /// <param name="Serial">The certificate that rests on it, as printed; null where there is none.</param>
 /// <param name="Corrected">Earlier results with why each was followed by another, the oldest first; empty where it was graded once.</param>
 public sealed record ResultPage(
+    Guid SittingId,
     string CourseId,
     string CourseTitle,
     SchemeKind Kind,
@@ -55,6 +57,7 @@ public sealed record ResultPage(
         var feedback = SittingFeedback.For(course, result);
         var critical = feedback.Where(one => one.IsCritical).Select(one => PassageLine.Of(course, one, language)).DistinctBy(line => line.Address).ToList();
         return new(
+            sitting.Id,
             course.Id,
             course.Scheme.Words[language].Title,
             course.Scheme.Kind,

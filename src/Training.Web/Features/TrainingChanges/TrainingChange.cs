@@ -42,8 +42,8 @@ public sealed class TrainingChangeReading(RecordsContext records, CourseShelf sh
 
     private async Task<IEnumerable<(string CourseId, string Hash, DateOnly On)>> NewestPassesAsync(Guid personId, CancellationToken cancellation)
     {
-        var passes = await (from sitting in records.Sittings
-                            where sitting.PersonId == personId && sitting.Copy == 1
+        var passes = await (from sitting in records.CountingSittings()
+                            where sitting.PersonId == personId
                             join result in records.SittingResults on sitting.Id equals result.SittingId
                             where result.IsPassed
                                 && result.Number == records.SittingResults.Where(other => other.SittingId == sitting.Id).Max(other => other.Number)
