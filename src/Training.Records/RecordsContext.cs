@@ -176,6 +176,21 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Looks at what had rested on something set aside.</summary>
     public DbSet<SetAsideLookRecord> SetAsideLooks => Set<SetAsideLookRecord>();
 
+    /// <summary>What instructors are competent for.</summary>
+    public DbSet<InstructorCompetence> InstructorCompetences => Set<InstructorCompetence>();
+
+    /// <summary>Competences that were ended early.</summary>
+    public DbSet<InstructorCompetenceEnd> InstructorCompetenceEnds => Set<InstructorCompetenceEnd>();
+
+    /// <summary>What stands between instructors and others.</summary>
+    public DbSet<InstructorConflict> InstructorConflicts => Set<InstructorConflict>();
+
+    /// <summary>Conflicts that ended.</summary>
+    public DbSet<InstructorConflictEnd> InstructorConflictEnds => Set<InstructorConflictEnd>();
+
+    /// <summary>Yearly statements of instructors.</summary>
+    public DbSet<InstructorStatement> InstructorStatements => Set<InstructorStatement>();
+
     /// <summary>Papers issued.</summary>
     public DbSet<PaperRecord> Papers => Set<PaperRecord>();
 

@@ -191,5 +191,44 @@ public static class RecordsProblems
     /// <summary>The candidate said their word to this sheet before.</summary>
     public const string WordGiven = "records.word-given";
 
+    /// <summary>No such entry in that instructor's file.</summary>
+    public const string EntryUnknown = "records.entry-unknown";
+
+    /// <summary>A lead writes in their own file as an instructor.</summary>
+    public const string OwnInstructorFile = "records.own-instructor-file";
+
+    /// <summary>A lead has not made the instructor's file yet.</summary>
+    public const string NoInstructorFile = "records.no-instructor-file";
+
+    /// <summary>No competence to teach that course on the day. Argument: the course.</summary>
+    public const string NotCompetentToTeach = "records.not-competent-to-teach";
+
+    /// <summary>No competence to score that course on the day. Argument: the course.</summary>
+    public const string NotCompetentToScore = "records.not-competent-to-score";
+
+    /// <summary>No competence to score that course on a model on the day. Argument: the course.</summary>
+    public const string NotCompetentOnModel = "records.not-competent-on-model";
+
+    /// <summary>No competence to score that course on a live snake on the day. Argument: the course.</summary>
+    public const string NotCompetentLive = "records.not-competent-live";
+
+    /// <summary>The competence ended. Arguments: the course, its last day.</summary>
+    public const string CompetenceOver = "records.competence-over";
+
+    /// <summary>The instructor does not score in the language of the instructions.</summary>
+    public const string LanguageNotTheirs = "records.language-not-theirs";
+
+    /// <summary>The instructor never stated that nothing stands in the way.</summary>
+    public const string StatementMissing = "records.statement-missing";
+
+    /// <summary>The instructor's statement no longer counts. Argument: its last day.</summary>
+    public const string StatementOver = "records.statement-over";
+
+    /// <summary>A conflict with the candidate. Argument: since when.</summary>
+    public const string ConflictWithCandidate = "records.conflict-with-candidate";
+
+    /// <summary>A conflict with the employer. Argument: since when.</summary>
+    public const string ConflictWithEmployer = "records.conflict-with-employer";
+
     internal static Problem At(string part, string code, params IReadOnlyList<string> arguments) => new(code, Place.Of(part), arguments);
 }

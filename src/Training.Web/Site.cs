@@ -9,6 +9,7 @@ using Training.Web.Features.Decisions;
 using Training.Web.Features.FirstDay;
 using Training.Web.Features.Health;
 using Training.Web.Features.Panels;
+using Training.Web.Features.InstructorFiles;
 using Training.Web.Features.People;
 using Training.Web.Features.QuizStatistics;
 using Training.Web.Features.Reminders;
@@ -62,6 +63,7 @@ public static class Site
         services.AddProvider();
         services.AddScoped<PersonReading>();
         services.AddScoped<AppealLetters>();
+        services.AddScoped<InstructorReading>();
         services.AddScoped<TrainingChangeReading>();
         services.AddScoped<PanelReading>();
         services.AddVerify();

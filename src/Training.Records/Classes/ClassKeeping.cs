@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
+using Training.Certification;
 
 namespace Training.Records;
 
@@ -38,25 +39,37 @@ public static class ClassKeeping
         throw new InvalidOperationException($"Class {classId} was changed by others {Bounds.Attempts} times over.");
     }
 
-    /// <summary>Notes that an instructor teaches at a class. Refused where they are not appointed on its day.</summary>
-    public static Task<Kept> TeachAsync(this RecordsContext records, Guid classId, Guid instructorId, CancellationToken cancellation) =>
-        records.KeepInstructorAsync(classId, instructorId, new ClassTeaching { ClassId = classId, InstructorId = instructorId }, cancellation);
+    /// <summary>Notes that an instructor teaches at a class. Refused where they are not appointed on its day, or their file says otherwise.</summary>
+    public static async Task<Kept> TeachAsync(this RecordsContext records, Guid classId, Guid instructorId, CancellationToken cancellation) =>
+        await records.ClassTeachings.AnyAsync(row => row.ClassId == classId && row.InstructorId == instructorId, cancellation)
+            ? new Kept.AlreadyStored(instructorId)
+            : await records.KeepInstructorAsync(
+                classId, instructorId, Duty.Teach, new ClassTeaching { ClassId = classId, InstructorId = instructorId }, cancellation);
 
     /// <summary>Lets an instructor score at a class. Refused as for <see cref="TeachAsync"/>; the rules judge each sheet by who taught whom.</summary>
-    public static Task<Kept> LetScoreAsync(this RecordsContext records, Guid classId, Guid instructorId, CancellationToken cancellation) =>
-        records.KeepInstructorAsync(classId, instructorId, new ClassScorer { ClassId = classId, InstructorId = instructorId }, cancellation);
+    public static async Task<Kept> LetScoreAsync(this RecordsContext records, Guid classId, Guid instructorId, CancellationToken cancellation) =>
+        await records.ClassScorers.AnyAsync(row => row.ClassId == classId && row.InstructorId == instructorId, cancellation)
+            ? new Kept.AlreadyStored(instructorId)
+            : await records.KeepInstructorAsync(
+                classId, instructorId, Duty.Score, new ClassScorer { ClassId = classId, InstructorId = instructorId }, cancellation);
 
     private static async Task<Kept> KeepInstructorAsync(
-        this RecordsContext records, Guid classId, Guid instructorId, object row, CancellationToken cancellation)
+        this RecordsContext records, Guid classId, Guid instructorId, Duty duty, object row, CancellationToken cancellation)
     {
-        var heldOn = await records.Classes.Where(day => day.Id == classId).Select(day => (DateOnly?)day.HeldOn).SingleOrDefaultAsync(cancellation);
-        if (heldOn is not { } day) return Refuse("class", RecordsProblems.ClassUnknown, classId.ToString());
+        var held = await (from one in records.Classes
+                          where one.Id == classId
+                          join site in records.Sites on one.SiteId equals site.Id
+                          select new { one.HeldOn, one.CourseId, site.EmployerId }).SingleOrDefaultAsync(cancellation);
+        if (held is not { HeldOn: var day }) return Refuse("class", RecordsProblems.ClassUnknown, classId.ToString());
         if (!await records.IsAppointedAsync(instructorId, AppointedRole.Instructor, day, cancellation))
         {
             return Refuse(
                 "instructor", RecordsProblems.NotAnInstructor, instructorId.ToString(), day.ToString("O", CultureInfo.InvariantCulture));
         }
 
+        var problems = await records.AssignmentProblemsAsync(
+            instructorId, duty == Duty.Teach ? new Assignment.Teaching(held.CourseId) : new Assignment.Scoring(held.CourseId, held.EmployerId), day, cancellation);
+        if (problems.Count > 0) return new Kept.Refused(problems);
         return await records.TryInsertAsync(cancellation, row)
             ? new Kept.Stored(instructorId)
             : new Kept.AlreadyStored(instructorId);

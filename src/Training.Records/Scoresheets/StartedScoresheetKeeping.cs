@@ -21,6 +21,9 @@ public static class StartedScoresheetKeeping
         if (problems.Count > 0) return new Kept.Refused(problems);
 
         var first = await records.FindFirstAsync(sheet.Id, cancellation);
+        // What was started stays started, whatever became of the instructor's file.
+        if (first is null) problems.AddRange(await records.ProblemsOfFileAsync(sheet, cancellation));
+        if (problems.Count > 0) return new Kept.Refused(problems);
         if (first is null && await records.TryInsertAsync(cancellation, sheet)) return new Kept.Stored(sheet.Id);
         first ??= await records.FindFirstAsync(sheet.Id, cancellation);
         return first?.IsStartedAs(sheet) == true
@@ -99,6 +102,14 @@ public static class StartedScoresheetKeeping
             return new Kept.Stored(sheet.Id);
         },
         cancellation);
+
+    private static async Task<IReadOnlyList<Problem>> ProblemsOfFileAsync(
+        this RecordsContext records, StartedScoresheet sheet, CancellationToken cancellation)
+    {
+        var heldOn = await records.Classes.Where(day => day.Id == sheet.ClassId).Select(day => day.HeldOn).SingleAsync(cancellation);
+        var courseId = await records.CourseSnapshots.Where(text => text.Hash == sheet.CourseHash).Select(text => text.CourseId).SingleAsync(cancellation);
+        return await records.SheetProblemsAsync(sheet.InstructorId, sheet.CandidateId, courseId, sheet.Subject, sheet.Language, heldOn, cancellation);
+    }
 
     private static Task<StartedScoresheet?> FindFirstAsync(this RecordsContext records, Guid sheetId, CancellationToken cancellation) =>
         records.StartedScoresheets.AsNoTracking().SingleOrDefaultAsync(other => other.Id == sheetId, cancellation);

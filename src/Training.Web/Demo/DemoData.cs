@@ -55,6 +55,12 @@ internal sealed class DemoData
     public required IReadOnlyList<DemoPanel> Panels { get; init; }
 
     public required IReadOnlyList<DemoPanelJudge> PanelJudges { get; init; }
+    public required IReadOnlyList<DemoCompetence> Competences { get; init; }
+
+    public required IReadOnlyList<DemoStatement> Statements { get; init; }
+
+    public required IReadOnlyList<DemoConflict> Conflicts { get; init; }
+
     public required IReadOnlyList<DemoCandidateWord> CandidateWords { get; init; }
 
     public required IReadOnlyList<DemoAppeal> Appeals { get; init; }
@@ -87,6 +93,9 @@ internal sealed class DemoData
         Withdrawals = Rows<DemoWithdrawal>(folder, "withdrawals.csv"),
         Panels = Rows<DemoPanel>(folder, "panels.csv"),
         PanelJudges = Rows<DemoPanelJudge>(folder, "panel-judges.csv"),
+        Competences = Rows<DemoCompetence>(folder, "instructor-competence.csv"),
+        Statements = Rows<DemoStatement>(folder, "instructor-statements.csv"),
+        Conflicts = Rows<DemoConflict>(folder, "instructor-conflicts.csv"),
         CandidateWords = Rows<DemoCandidateWord>(folder, "candidate-words.csv"),
         Appeals = Rows<DemoAppeal>(folder, "appeals.csv"),
     };
@@ -330,3 +339,16 @@ internal sealed record DemoAppeal(
     AppealOutcome? Outcome,
     AppealRemedy? Remedy,
     string Reason);
+
+/// <param name="Person">The instructor.</param>
+/// <param name="Course">For which course.</param>
+/// <param name="What">Duty and subject, such as <c>Score-Live</c>, with spaces between.</param>
+/// <param name="FromDaysAgo">First day.</param>
+/// <param name="ThroughDaysAhead">Last day.</param>
+/// <param name="Evidence">What shows it.</param>
+/// <param name="By">The lead who wrote it.</param>
+internal sealed record DemoCompetence(string Person, string Course, string What, int FromDaysAgo, int ThroughDaysAhead, string Evidence, string By);
+
+internal sealed record DemoStatement(string Person, int DaysAgo);
+
+internal sealed record DemoConflict(string Person, string Other, string Words, int FromDaysAgo, string By);

@@ -40,6 +40,7 @@ internal sealed class DemoReplay(
         await KeepPeopleAsync(records, cancellation);
         await KeepDatedRowsAsync(records, cancellation);
         await KeepKitAsync(records, cancellation);
+        await new DemoInstructors(data, ids, Day, Require).KeepAsync(records, cancellation);
         await KeepAccountsAsync(records, cancellation);
         await new DemoFirstDay(data, courses, library, options, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
         foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);
@@ -92,9 +93,6 @@ internal sealed class DemoReplay(
             {
                 Id = NewId(row.Class), SiteId = ids[row.Site], HeldOn = Day(row.DaysAgo), CourseId = row.Course, Capacity = row.Seats,
             });
-            records.Add(new ClassTeaching { ClassId = ids[row.Class], InstructorId = ids[row.TaughtBy] });
-            records.AddRange(row.ScoredBy.Split(' ', StringSplitOptions.RemoveEmptyEntries)
-                .Select(scorer => new ClassScorer { ClassId = ids[row.Class], InstructorId = ids[scorer] }));
         }
 
         records.AddRange(data.Attendance.Select(row => new ClassAttendance { ClassId = ids[row.Class], PersonId = ids[row.Person] }));

@@ -71,6 +71,8 @@ public static class DoorTable
         new(Get, "/{language:language}/my/appeals/{appealId:guid}", Workers, Whose.Own),
 
         // The instructor: class days where they teach or score; sheets that they started themselves.
+        new(Get, "/{language:language}/my/instructor-file", [Role.Instructor], Whose.Own),
+        new(Post, "/{language:language}/my/instructor-file/statements", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/class-days", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/class-days/{classId:guid}", [Role.Instructor], Whose.Own),
         new(Get, "/{language:language}/class-days/{classId:guid}/candidates/{personId:guid}/scoresheets", [Role.Instructor], Whose.Own),
@@ -153,6 +155,12 @@ public static class DoorTable
         new(Post, "/{language:language}/programme/appeals/{appealId:guid}/taking-up", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/appeals/{appealId:guid}/outcome", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/appeals/{appealId:guid}/look", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/instructors", Leads, Whose.Any),
+        new(Get, "/{language:language}/programme/instructors/{personId:guid}", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/instructors/{personId:guid}/competences", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/instructors/{personId:guid}/competence-ends", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/instructors/{personId:guid}/conflicts", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/instructors/{personId:guid}/conflict-ends", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/employers", Leads, Whose.Any),
         new(Post, "/{language:language}/programme/employers", Leads, Whose.Any),
         new(Get, "/{language:language}/programme/employers/{employerId:guid}", Leads, Whose.Any),

@@ -26,8 +26,23 @@ internal static class Cast
     {
         var id = await site.PersonAsync(name);
         await site.AddAsync(new Appointment { Id = Guid.CreateVersion7(), PersonId = id, StartsOn = Long, Role = role, Languages = LanguageTags.All });
+        if (role == AppointedRole.Instructor) await site.AddAsync(FileOf(id, await site.PersonAsync("Odalys Ferrante"), site.Shelf.Courses.Select(course => course.Id)));
         return id;
     }
+
+    /// <summary>The file of an instructor who may teach and score everything, and stated so.</summary>
+    public static object[] FileOf(Guid instructorId, Guid leadId, IEnumerable<string> courseIds) =>
+    [
+        .. from courseId in courseIds
+           from duty in Enum.GetValues<Certification.Duty>()
+           from subject in Enum.GetValues<Subject>()
+           select new InstructorCompetence
+           {
+               Id = Guid.CreateVersion7(), EntryId = Guid.CreateVersion7(), PersonId = instructorId, CourseId = courseId, Duty = duty, Subject = subject, StartsOn = Long,
+               EndsOn = new(2030, 12, 31), Evidence = "Scored six sheets together with a lead.", LeadId = leadId, KeptAt = RunningSite.Now,
+           },
+        new InstructorStatement { Id = Guid.CreateVersion7(), PersonId = instructorId, StatedOn = new(2026, 6, 1), KeptAt = RunningSite.Now },
+    ];
 
     /// <summary>An employer with one site.</summary>
     public static async Task<(Guid EmployerId, Guid SiteId)> EmployerAsync(this RunningSite site, string zone = "America/Denver")

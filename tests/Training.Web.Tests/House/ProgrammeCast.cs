@@ -62,6 +62,7 @@ internal sealed class ProgrammeCast
                 (cast.Teacher, AppointedRole.Instructor), (cast.Scorer, AppointedRole.Instructor),
             ];
             foreach (var (id, role) in appointed) records.Add(Appoint(id, role));
+            foreach (var id in new[] { cast.Teacher, cast.Scorer }) records.AddRange(Cast.FileOf(id, cast.Lead, site.Shelf.Courses.Select(course => course.Id)));
             await records.SaveChangesAsync();
         });
         return cast;

@@ -62,7 +62,11 @@ public sealed record Holding(
 /// <param name="LeadId">Who; null where the rule decided.</param>
 /// <param name="Serial">Of the paper, or null.</param>
 /// <param name="Reasons">Why not yet.</param>
-public sealed record DecisionLine(bool IsGranted, DateOnly On, Guid? LeadId, string? Serial, IReadOnlyList<DecisionReason> Reasons);
+/// <param name="RestsOn">The results it rests on, each with who taught and who scored.</param>
+/// <param name="Exceptions">From the separation of hats that it relied on, as written then.</param>
+public sealed record DecisionLine(
+    bool IsGranted, DateOnly On, Guid? LeadId, string? Serial, IReadOnlyList<DecisionReason> Reasons, IReadOnlyList<ResultLine> RestsOn,
+    IReadOnlyList<SeparationException> Exceptions);
 
 /// <summary>One result with its three hats.</summary>
 /// <param name="Result">What it came to.</param>

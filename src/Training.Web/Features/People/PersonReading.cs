@@ -29,7 +29,7 @@ public sealed class PersonReading(
         var day = await PersonDay.OfAsync(records, personId, provider.Zone, clock.GetUtcNow(), cancellation);
         var decisions = await DecisionsAsync(personId, cancellation);
         var results = await ResultsAsync(personId, decisions, cancellation);
-        var holdings = await HoldingsAsync(personId, day.Today, decisions, cancellation);
+        var holdings = await HoldingsAsync(personId, day.Today, decisions, results, cancellation);
         var names = await records.NamesOfAsync(PeopleIn(personId, results, holdings), day.Today, cancellation);
         var words = new DecisionWords(text, shelf.Courses.Titles(language), names);
         var signInName = await records.Accounts.Where(account => account.PersonId == personId).Select(account => account.UserName)
@@ -42,7 +42,7 @@ public sealed class PersonReading(
     }
 
     private async Task<List<DecisionRecord>> DecisionsAsync(Guid personId, CancellationToken cancellation) =>
-        await records.Decisions.AsNoTracking().Include(decision => decision.Evidence).Where(decision => decision.PersonId == personId)
+        await records.Decisions.AsNoTracking().Include(decision => decision.Evidence).Include(decision => decision.Exceptions).AsSplitQuery().Where(decision => decision.PersonId == personId)
             .OrderByDescending(decision => decision.KeptAt).Take(MostDecisions).ToListAsync(cancellation);
 
     private async Task<IReadOnlyList<ResultLine>> ResultsAsync(
@@ -58,7 +58,7 @@ public sealed class PersonReading(
     }
 
     private async Task<IReadOnlyList<Holding>> HoldingsAsync(
-        Guid personId, DateOnly today, List<DecisionRecord> decisions, CancellationToken cancellation)
+        Guid personId, DateOnly today, List<DecisionRecord> decisions, IReadOnlyList<ResultLine> results, CancellationToken cancellation)
     {
         var held = await records.HeldCertificationsAsync(personId, cancellation);
         var proposals = await records.OpenProposalsAsync(personId, cancellation);
@@ -73,7 +73,10 @@ public sealed class PersonReading(
             proposals.FirstOrDefault(proposal => proposal.SchemeId == schemeId),
             [.. decisions.Where(decision => decision.SchemeId == schemeId).Select(decision => new DecisionLine(
                 decision.Outcome == DecisionOutcome.Granted, decision.DecidedOn, decision.LeadId, newest.GetValueOrDefault(decision.Id),
-                decision.ReadReasons()))]))];
+                decision.ReadReasons(),
+                [.. decision.Evidence.OrderBy(evidence => evidence.Position).Select(evidence => results.FirstOrDefault(line =>
+                    line.Result.ResultId is { } id && id == (evidence.SittingResultId ?? evidence.ScoresheetResultId))).OfType<ResultLine>()],
+                [.. decision.Exceptions.Select(exception => new SeparationException(exception.ScoresheetResultId, exception.ScorerId, exception.Reason))]))]))];
     }
 
     private static Holding Of(HeldCertification held, DateOnly today, OpenProposal? proposal, IReadOnlyList<DecisionLine> decisions)
@@ -113,6 +116,7 @@ public sealed class PersonReading(
         .. results.SelectMany(line => line.TaughtBy.Concat(line.DecidedBy.OfType<Guid>()).Concat(
             line.Result.ScorerId is { } scorer ? [scorer] : [])),
         .. holdings.SelectMany(holding => holding.Decisions.Select(decision => decision.LeadId).OfType<Guid>()
+            .Concat(holding.Decisions.SelectMany(decision => decision.Exceptions.Select(exception => exception.ScorerId)))
             .Concat(holding.Held.Suspensions.SelectMany(suspension => new[] { suspension.By, suspension.Reinstatement?.By ?? suspension.By }))
             .Concat(holding.Held.Withdrawals.SelectMany(withdrawal => new[] { withdrawal.By, withdrawal.ConfirmedBy }))
             .Concat(holding.Proposal is { } proposal ? [proposal.LeadId] : [])

@@ -1,13 +1,14 @@
 using Microsoft.AspNetCore.Mvc;
 using Training.Records;
 using Training.Web.Doors;
+using Training.Web.Features.InstructorFiles;
 using Training.Web.Languages;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.Programme;
 
 /// <summary>A programme lead's first page: what waits.</summary>
-public sealed class ProgrammeController(RecordsContext records, CourseShelf shelf) : Controller
+public sealed class ProgrammeController(RecordsContext records, CourseShelf shelf, InstructorReading instructors) : Controller
 {
     /// <summary>Everything that waits for a lead, each with its action.</summary>
     [HttpGet("/{language:language}/programme")]
@@ -27,7 +28,8 @@ public sealed class ProgrammeController(RecordsContext records, CourseShelf shel
         return View(new ProgrammePage(
             visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes, corrected, shelf.Findings.Count,
             visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes,
-            await records.OpenAppealsAsync(cancellation), await records.RestedCasesAsync(cancellation), shelf.Findings.Count,
+            await records.OpenAppealsAsync(cancellation), await records.RestedCasesAsync(cancellation),
+            await instructors.CountWaitingAsync(cancellation), shelf.Findings.Count,
             await records.NamesOfAsync(shown, visitor.Today, cancellation), shelf.Courses.Titles(HttpContext.PageLanguageOf())));
     }
 }

@@ -12,6 +12,7 @@ namespace Training.Web.Features.Programme;
 /// <param name="Corrected">Certifications that rest on a result which a correction turned into "not passed".</param>
 /// <param name="Appeals">Without a decision, due first first.</param>
 /// <param name="Rested">What had rested on results set aside.</param>
+/// <param name="Instructors">How many instructors' files want something.</param>
 /// <param name="Findings">Findings in course files.</param>
 /// <param name="Names">By person; erased ones are not there.</param>
 /// <param name="Titles">By scheme, quiz or checklist id, in the page's language.</param>
@@ -25,6 +26,7 @@ public sealed record ProgrammePage(
     IReadOnlyList<CorrectionCase> Corrected,
     IReadOnlyList<AppealCase> Appeals,
     IReadOnlyList<RestedCase> Rested,
+    int Instructors,
     int Findings,
     IReadOnlyDictionary<Guid, string> Names,
     IReadOnlyDictionary<string, string> Titles)

@@ -20,7 +20,8 @@ internal static class ProblemFields
         foreach (var problem in problems)
         {
             var field = problem.Place.Part is { } part && fields.Contains(part) ? part : Top;
-            state.AddModelError(field, $"{ProblemText.Sentence(problem, culture)} {ProblemText.Mend(problem, culture)}");
+            var written = problem.WrittenOut();
+            state.AddModelError(field, $"{ProblemText.Sentence(written, culture)} {ProblemText.Mend(written, culture)}");
         }
     }
 }

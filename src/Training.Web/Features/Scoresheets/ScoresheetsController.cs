@@ -24,7 +24,8 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
         {
             Id = Guid.CreateVersion7(now), Checklist = start.Checklist.Id, Subject = subject, Language = start.CandidateLanguage.Tag(),
         });
-        IsOpen(start); // else the page says why not, and has no form
+        // Else the page says why not, and has no form. What stands in the file may depend on what is chosen below.
+        if (IsOpen(start)) Tell(await FileProblemsAsync(start, page.Form, cancellation));
         return View(page);
     }
 
@@ -44,6 +45,7 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
         // A sheet without marks is graded as incomplete; what grading refuses about its head is refused before the first step.
         ScoresheetGrader.Grade(
             start.Course, sheet.ToScoresheet(start.Checklist, now, visitor.Name), new(start.Day.HeldOn, start.ModelPass), problems);
+        problems.AddRange(await FileProblemsAsync(start, form, cancellation));
         Tell(problems);
         if (problems.Count > 0) return this.Mend("Form", new StartPage(start, form));
 
@@ -58,6 +60,10 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
     [HttpGet("/{language:language}/sent-scoresheets")]
     public async Task<IActionResult> Sent(CancellationToken cancellation) =>
         View(await records.SentScoresheetsOfAsync(HttpContext.Visitor(), cancellation));
+
+    private Task<IReadOnlyList<Problem>> FileProblemsAsync(Start start, StartForm form, CancellationToken cancellation) => records.SheetProblemsAsync(
+        start.InstructorId, start.CandidateId, start.Course.Id, form.ReadSubject(), LanguageTags.Find(form.Language ?? "") ?? start.CandidateLanguage,
+        start.Day.HeldOn, cancellation);
 
     private bool IsOpen(Start start)
     {

@@ -12,10 +12,13 @@ public static class FormProblems
     /// <summary>Adds what is wrong and what to do about it, in the page's language; days are written out.</summary>
     public static void Add(this ModelStateDictionary fields, string field, Problem problem)
     {
-        var written = problem with { Arguments = [.. problem.Arguments.Select(WriteOut)] };
+        var written = problem.WrittenOut();
         var culture = CultureInfo.CurrentUICulture;
         fields.AddModelError(field, $"{ProblemText.Sentence(written, culture)} {ProblemText.Mend(written, culture)}");
     }
+
+    /// <summary>The problem with its days written out, in the page's language.</summary>
+    public static Problem WrittenOut(this Problem problem) => problem with { Arguments = [.. problem.Arguments.Select(WriteOut)] };
 
     /// <summary>One line of a form; beside its field stands what is wrong where it is empty or too long.</summary>
     /// <param name="fields">Receives what is wrong.</param>
