@@ -36,15 +36,14 @@ public sealed record Checklist(
     IReadOnlyList<Subject> Subjects,
     IReadOnlyList<ChecklistStep> Steps,
     IReadOnlyDictionary<Language, ChecklistWords> Words,
-    string Version)
-{
-    /// <summary>Where the pass mark comes from, no part of the version; null where the provider set it without a panel.</summary>
-    public Cut? Cut { get; init; }
     string Version,
     ChecklistKind Kind = ChecklistKind.Handling,
     int? TimeLimitMinutes = null,
     RetestRules? Retest = null)
 {
+    /// <summary>Where the pass mark comes from, no part of the version; null where the provider set it without a panel.</summary>
+    public Cut? Cut { get; init; }
+
     /// <summary>The time limit in seconds, or null: not timed.</summary>
     public int? TimeLimitSeconds => TimeLimitMinutes * 60;
 }

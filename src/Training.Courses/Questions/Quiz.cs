@@ -5,13 +5,12 @@ namespace Training.Courses;
 /// <param name="PassPercent">Least share of points overall, 1–100, compared as <c>points * 100 ≥ pass * max</c>.</param>
 /// <param name="TimeLimitMinutes">Minutes, or null: no limit. Off unless the scheme says so (standards: a limit must be adjustable).</param>
 /// <param name="Blueprint">One row a topic, in the order of the course's topics.</param>
-public sealed record Quiz(string Id, int PassPercent, int? TimeLimitMinutes, IReadOnlyList<BlueprintRow> Blueprint)
+/// <param name="Retest">When it may be tried again; null: at any time.</param>
+public sealed record Quiz(string Id, int PassPercent, int? TimeLimitMinutes, IReadOnlyList<BlueprintRow> Blueprint, RetestRules? Retest = null)
 {
     /// <summary>Where the pass mark comes from; null where the provider set it without a panel.</summary>
     public Cut? Cut { get; init; }
 }
-/// <param name="Retest">When it may be tried again; null: at any time.</param>
-public sealed record Quiz(string Id, int PassPercent, int? TimeLimitMinutes, IReadOnlyList<BlueprintRow> Blueprint, RetestRules? Retest = null);
 
 /// <summary>How many questions of one topic a quiz draws.</summary>
 /// <param name="Topic">Id of the topic.</param>

@@ -2,12 +2,11 @@ namespace Training.Courses;
 
 /// <summary>Structure of one checklist; words are added later.</summary>
 internal sealed record NamedChecklist(
-    string Id, int Line, int PassPercent, Cut? Cut, IReadOnlyList<Subject> Subjects, IReadOnlyList<NamedStep> Steps);
-    string Id, int Line, ChecklistKind Kind, int PassPercent, int? TimeLimitMinutes, IReadOnlyList<Subject> Subjects, IReadOnlyList<NamedStep> Steps);
     string Id,
     int Line,
     ChecklistKind Kind,
     int PassPercent,
+    Cut? Cut,
     int? TimeLimitMinutes,
     RetestRules? Retest,
     IReadOnlyList<Subject> Subjects,
@@ -29,13 +28,11 @@ internal static class ChecklistsReader
             var id = fields.Id("id");
             fields.Part = $"checklist {id}";
             var pass = fields.Number("pass", 1, 100);
-            var checklist = new NamedChecklist(
-                id, fields.Line, pass, CutReader.Read(fields, pass), ReadSubjects(fields), ReadSteps(fields, folder, rules));
             var kind = fields.OptionalText("kind") is { } name
                 ? fields.Choose("kind", name, [("handling", ChecklistKind.Handling), ("drill", ChecklistKind.Drill)])
                 : ChecklistKind.Handling;
             var checklist = new NamedChecklist(
-                id, fields.Line, kind, fields.Number("pass", 1, 100), ReadTimeLimit(fields, kind), RetestReader.Find(fields), ReadSubjects(fields),
+                id, fields.Line, kind, pass, CutReader.Read(fields, pass), ReadTimeLimit(fields, kind), RetestReader.Find(fields), ReadSubjects(fields),
                 ReadSteps(fields, folder, rules));
             fields.Finish();
             if (checklists.Any(known => known.Id == id) && id.Length > 0) fields.Report(CourseProblems.IdTwice, fields.LineOf("id"), id);

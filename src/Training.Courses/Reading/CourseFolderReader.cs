@@ -97,13 +97,11 @@ internal static class CourseFolderReader
             var own = Own(words, checklist.Id);
             return new Checklist(
                 checklist.Id, checklist.PassPercent, checklist.Subjects, [.. checklist.Steps.Select(step => step.Step)], WordsOf(own),
-                Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)))
+                Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)), checklist.Kind, checklist.TimeLimitMinutes,
+                checklist.Retest)
             {
                 Cut = checklist.Cut,
             };
-                Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)), checklist.Kind, checklist.TimeLimitMinutes);
-                Versions.Of(checklist, folder, SourcesOf(own), own.Values.SelectMany(read => read.Guidance)), checklist.Kind, checklist.TimeLimitMinutes,
-                checklist.Retest);
         });
     }
 

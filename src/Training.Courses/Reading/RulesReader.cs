@@ -185,7 +185,6 @@ internal static class RulesReader
 
         fields.Finish();
         if (rows.Count == 0 && fields.Has("draw")) fields.Report(CourseProblems.FieldMissing, fields.LineOf("draw"), "draw");
-        return new(id, pass, limit, [.. rows.OrderBy(row => topics.IndexOf(row.Topic))]) { Cut = cut };
-        return new(id, pass, limit, [.. rows.OrderBy(row => topics.IndexOf(row.Topic))], retest);
+        return new(id, pass, limit, [.. rows.OrderBy(row => topics.IndexOf(row.Topic))], retest) { Cut = cut };
     }
 }

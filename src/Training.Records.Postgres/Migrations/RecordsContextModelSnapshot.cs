@@ -148,6 +148,148 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("Answers", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.AppealDecisionRecord", b =>
+                {
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("DecidedOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Outcome")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("Remedy")
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.HasKey("AppealId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("MailId");
+
+                    b.ToTable("AppealDecisions", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_AppealDecision_Remedy", "(\"Outcome\" = 'NotUpheld' AND \"Remedy\" IS NULL) OR (\"Outcome\" <> 'NotUpheld' AND \"Remedy\" IS NOT NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.AppealRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ContestedId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("DecisionId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("EnteredById")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Matter")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("ReceivedOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid?>("ScoresheetId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("SittingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DecisionId");
+
+                    b.HasIndex("EnteredById");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("ScoresheetId");
+
+                    b.HasIndex("SittingId");
+
+                    b.HasIndex("Matter", "ContestedId")
+                        .IsUnique();
+
+                    b.HasIndex("PersonId", "ReceivedOn");
+
+                    b.ToTable("Appeals", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Appeal_Contested", "(CASE WHEN \"SittingId\" IS NULL THEN 0 ELSE 1 END) + (CASE WHEN \"ScoresheetId\" IS NULL THEN 0 ELSE 1 END) + (CASE WHEN \"DecisionId\" IS NULL THEN 0 ELSE 1 END) = (CASE WHEN \"Matter\" = 'Complaint' THEN 0 ELSE 1 END)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.AppealTakeUpRecord", b =>
+                {
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("TakenUpOn")
+                        .HasColumnType("date");
+
+                    b.HasKey("AppealId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("MailId");
+
+                    b.ToTable("AppealTakeUps", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.Appointment", b =>
                 {
                     b.Property<Guid>("Id")
@@ -348,6 +490,57 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("CalibrationSheets", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.CandidateWordRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("ContentHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("SignedName")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<string>("Word")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("InstructorId");
+
+                    b.HasIndex("ScoresheetId")
+                        .IsUnique();
+
+                    b.ToTable("CandidateWords", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_CandidateWord_Signed", "(\"Word\" = 'DidNotSign' AND \"SignedName\" IS NULL AND \"Reason\" IS NOT NULL) OR (\"Word\" = 'Objected' AND \"SignedName\" IS NOT NULL AND \"Reason\" IS NOT NULL) OR (\"Word\" = 'Agreed' AND \"SignedName\" IS NOT NULL AND \"Reason\" IS NULL)");
+                        });
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.Property<Guid>("ClassId")
@@ -507,6 +700,40 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("CoursesInForce");
                 });
 
+            modelBuilder.Entity("Training.Records.CourseRereading", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("ReadOn")
+                        .HasColumnType("date");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("PersonId", "CourseId", "ReadOn");
+
+                    b.ToTable("CourseRereadings", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.CourseSnapshotRecord", b =>
                 {
                     b.Property<string>("Hash")
@@ -591,6 +818,64 @@ namespace Training.Records.Postgres.Migrations
                         {
                             t.HasCheckConstraint("CK_CrewAssignment_Dates", "\"EndsOn\" IS NULL OR \"EndsOn\" >= \"StartsOn\"");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.CutAdoption", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("AdoptedOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Judges")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<decimal>("Mean")
+                        .HasPrecision(5, 2)
+                        .HasColumnType("numeric(5,2)");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<Guid>("PanelId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("PassPercent")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<int>("Rounds")
+                        .HasColumnType("integer");
+
+                    b.Property<decimal?>("StandardDeviation")
+                        .HasPrecision(5, 2)
+                        .HasColumnType("numeric(5,2)");
+
+                    b.Property<decimal?>("StandardError")
+                        .HasPrecision(5, 2)
+                        .HasColumnType("numeric(5,2)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PanelId", "KeptAt");
+
+                    b.ToTable("CutAdoptions", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.DecisionEvidenceRecord", b =>
@@ -901,6 +1186,190 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("FirstLeadCodes", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.InstructorCompetence", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<string>("Duty")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PersonId", "CourseId");
+
+                    b.HasIndex("EntryId", "Duty", "Subject")
+                        .IsUnique();
+
+                    b.ToTable("InstructorCompetences", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_InstructorCompetence_Dates", "\"EndsOn\" >= \"StartsOn\"");
+
+                            t.HasCheckConstraint("CK_InstructorCompetence_NeverOneself", "\"LeadId\" <> \"PersonId\"");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorCompetenceEnd", b =>
+                {
+                    b.Property<Guid>("CompetenceId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("CompetenceId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("InstructorCompetenceEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorConflict", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("EmployerId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("OtherPersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EmployerId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("OtherPersonId");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("InstructorConflicts", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_InstructorConflict_NeverOneself", "\"LeadId\" <> \"PersonId\"");
+
+                            t.HasCheckConstraint("CK_InstructorConflict_One", "(\"OtherPersonId\" IS NULL AND \"EmployerId\" IS NOT NULL) OR (\"OtherPersonId\" IS NOT NULL AND \"EmployerId\" IS NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorConflictEnd", b =>
+                {
+                    b.Property<Guid>("ConflictId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("ConflictId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("InstructorConflictEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorStatement", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("StatedOn")
+                        .HasColumnType("date");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId", "StatedOn");
+
+                    b.ToTable("InstructorStatements", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.KeyCorrectionRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -960,6 +1429,107 @@ namespace Training.Records.Postgres.Migrations
                     b.HasIndex("CourseId", "MadeAt");
 
                     b.ToTable("KeyCorrections", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.KitInspectionRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("InspectedOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid>("InspectorId")
+                        .HasColumnType("uuid");
+
+                    b.Property<bool>("IsFit")
+                        .HasColumnType("boolean");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<DateOnly?>("NextDueOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("InspectorId");
+
+                    b.HasIndex("PieceId", "InspectedOn");
+
+                    b.ToTable("KitInspections", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.KitPiece", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.Property<string>("LabelKey")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.Property<DateTime>("RegisteredAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("RegisteredById")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LabelKey")
+                        .IsUnique();
+
+                    b.HasIndex("RegisteredById");
+
+                    b.ToTable("KitPieces", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.KitRetirementRecord", b =>
+                {
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<DateOnly>("RetiredOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid>("TakenById")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("PieceId");
+
+                    b.HasIndex("TakenById");
+
+                    b.ToTable("KitRetirements", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.LiveConditionsRecord", b =>
@@ -1096,6 +1666,203 @@ namespace Training.Records.Postgres.Migrations
                     b.HasIndex("PersonId");
 
                     b.ToTable("OutgoingMails", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.Panel", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Balance")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<string>("ItemIds")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("JustCompetent")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<string>("Purpose")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("TargetId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("OpenedAt");
+
+                    b.ToTable("Panels", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.PanelBounds", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("GreatestCut")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("GreatestFail")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("JudgeId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("KeptById")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("LeastCut")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("LeastFail")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("KeptById");
+
+                    b.HasIndex("JudgeId", "KeptAt");
+
+                    b.ToTable("PanelBounds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.PanelJudge", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("AddedById")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("OutsiderName")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<Guid>("PanelId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Qualification")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AddedById");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("PanelId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("PanelJudges", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PanelJudge_PersonOrOutsider", "(\"PersonId\" IS NULL AND \"OutsiderName\" IS NOT NULL) OR (\"PersonId\" IS NOT NULL AND \"OutsiderName\" IS NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.PanelRating", b =>
+                {
+                    b.Property<Guid>("FormId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("JudgeId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("ItemId")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<int>("Round")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("KeptById")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Percent")
+                        .HasColumnType("integer");
+
+                    b.HasKey("FormId", "JudgeId", "ItemId", "Round");
+
+                    b.HasIndex("KeptById");
+
+                    b.HasIndex("JudgeId", "KeptAt");
+
+                    b.ToTable("PanelRatings", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PanelRating_Range", "\"Percent\" >= 0 AND \"Percent\" <= 100 AND \"Round\" >= 1 AND \"Round\" <= 2");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.PanelRoundEnd", b =>
+                {
+                    b.Property<Guid>("PanelId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Round")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("EndedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("PanelId", "Round");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("PanelRoundEnds", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
@@ -1590,6 +2357,29 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("RosterUploads", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.ScoresheetKit", b =>
+                {
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("InspectionId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("ScoresheetId", "Position");
+
+                    b.HasIndex("InspectionId");
+
+                    b.HasIndex("PieceId");
+
+                    b.ToTable("ScoresheetKit", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ScoresheetRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1630,13 +2420,18 @@ namespace Training.Records.Postgres.Migrations
                     b.Property<Guid>("FormId")
                         .HasColumnType("uuid");
 
+                    b.Property<string>("Impression")
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<DateTime?>("InstructionsReadAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
                     b.Property<Guid>("InstructorId")
                         .HasColumnType("uuid");
 
                     b.Property<bool>("IsIdentityConfirmed")
-                        .HasColumnType("boolean");
-
-                    b.Property<bool>("IsKitInspected")
                         .HasColumnType("boolean");
 
                     b.Property<DateTime>("KeptAt")
@@ -1660,6 +2455,9 @@ namespace Training.Records.Postgres.Migrations
 
                     b.Property<DateOnly>("ScoredOn")
                         .HasColumnType("date");
+
+                    b.Property<int?>("Seconds")
+                        .HasColumnType("integer");
 
                     b.Property<DateTime>("SignedAt")
                         .HasPrecision(3)
@@ -1758,6 +2556,22 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("ScoresheetResults");
                 });
 
+            modelBuilder.Entity("Training.Records.ScoresheetSetAside", b =>
+                {
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("ScoresheetId");
+
+                    b.HasIndex("AppealId")
+                        .IsUnique();
+
+                    b.ToTable("ScoresheetSetAsides", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
                     b.Property<Guid>("ScoresheetId")
@@ -1780,6 +2594,33 @@ namespace Training.Records.Postgres.Migrations
                     b.HasIndex("WriterId");
 
                     b.ToTable("SeparationReasons");
+                });
+
+            modelBuilder.Entity("Training.Records.SetAsideLookRecord", b =>
+                {
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Finding")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("LookedOn")
+                        .HasColumnType("date");
+
+                    b.HasKey("AppealId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("SetAsideLooks", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.SignInCode", b =>
@@ -2073,6 +2914,22 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("SittingResults");
                 });
 
+            modelBuilder.Entity("Training.Records.SittingSetAside", b =>
+                {
+                    b.Property<Guid>("SittingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("SittingId");
+
+                    b.HasIndex("AppealId")
+                        .IsUnique();
+
+                    b.ToTable("SittingSetAsides", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.StartedAnswer", b =>
                 {
                     b.Property<Guid>("SittingId")
@@ -2105,6 +2962,29 @@ namespace Training.Records.Postgres.Migrations
                     b.HasKey("SittingId", "QuestionId", "IsLate");
 
                     b.ToTable("StartedAnswers");
+                });
+
+            modelBuilder.Entity("Training.Records.StartedKit", b =>
+                {
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("InspectionId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("ScoresheetId", "Position");
+
+                    b.HasIndex("InspectionId");
+
+                    b.HasIndex("PieceId");
+
+                    b.ToTable("StartedKit", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.StartedObservation", b =>
@@ -2169,13 +3049,14 @@ namespace Training.Records.Postgres.Migrations
                         .HasMaxLength(64)
                         .HasColumnType("character varying(64)");
 
+                    b.Property<DateTime?>("InstructionsReadAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
                     b.Property<Guid>("InstructorId")
                         .HasColumnType("uuid");
 
                     b.Property<bool>("IsIdentityConfirmed")
-                        .HasColumnType("boolean");
-
-                    b.Property<bool>("IsKitInspected")
                         .HasColumnType("boolean");
 
                     b.Property<string>("Kit")
@@ -2600,6 +3481,81 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.AppealDecisionRecord", b =>
+                {
+                    b.HasOne("Training.Records.AppealTakeUpRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.AppealDecisionRecord", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.AppealRecord", b =>
+                {
+                    b.HasOne("Training.Records.DecisionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EnteredById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ScoresheetRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.SittingRecord", null)
+                        .WithMany()
+                        .HasForeignKey("SittingId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.AppealTakeUpRecord", b =>
+                {
+                    b.HasOne("Training.Records.AppealRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.AppealTakeUpRecord", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Training.Records.Appointment", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -2674,6 +3630,21 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.CalibrationRound", null)
                         .WithMany()
                         .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CandidateWordRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ScoresheetRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.CandidateWordRecord", "ScoresheetId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2771,6 +3742,21 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.CourseRereading", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.Crew", b =>
                 {
                     b.HasOne("Training.Records.Site", null)
@@ -2791,6 +3777,21 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CutAdoption", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Panel", null)
+                        .WithMany()
+                        .HasForeignKey("PanelId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2914,6 +3915,85 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.InstructorCompetence", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorCompetenceEnd", b =>
+                {
+                    b.HasOne("Training.Records.InstructorCompetence", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.InstructorCompetenceEnd", "CompetenceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorConflict", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("OtherPersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorConflictEnd", b =>
+                {
+                    b.HasOne("Training.Records.InstructorConflict", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.InstructorConflictEnd", "ConflictId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorStatement", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.KeyCorrectionRecord", b =>
                 {
                     b.HasOne("Training.Records.CourseSnapshotRecord", null)
@@ -2924,6 +4004,45 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.KitInspectionRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InspectorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.KitPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.KitPiece", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("RegisteredById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.KitRetirementRecord", b =>
+                {
+                    b.HasOne("Training.Records.KitPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("TakenById")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2969,6 +4088,86 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.Panel", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PanelBounds", b =>
+                {
+                    b.HasOne("Training.Records.PanelJudge", null)
+                        .WithMany()
+                        .HasForeignKey("JudgeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("KeptById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PanelJudge", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("AddedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Panel", null)
+                        .WithMany()
+                        .HasForeignKey("PanelId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.PanelRating", b =>
+                {
+                    b.HasOne("Training.Records.PanelJudge", null)
+                        .WithMany()
+                        .HasForeignKey("JudgeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("KeptById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PanelRoundEnd", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Panel", null)
+                        .WithMany()
+                        .HasForeignKey("PanelId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3133,6 +4332,27 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ScoresheetKit", b =>
+                {
+                    b.HasOne("Training.Records.KitInspectionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("InspectionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.KitPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ScoresheetRecord", null)
+                        .WithMany("UsedKit")
+                        .HasForeignKey("ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ScoresheetRecord", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -3169,6 +4389,21 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ScoresheetSetAside", b =>
+                {
+                    b.HasOne("Training.Records.AppealDecisionRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.ScoresheetSetAside", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ScoresheetRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.ScoresheetSetAside", "ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
                     b.HasOne("Training.Records.ScoresheetRecord", null)
@@ -3180,6 +4415,21 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("WriterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.SetAsideLookRecord", b =>
+                {
+                    b.HasOne("Training.Records.AppealDecisionRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.SetAsideLookRecord", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3288,11 +4538,47 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.SittingSetAside", b =>
+                {
+                    b.HasOne("Training.Records.AppealDecisionRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.SittingSetAside", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.SittingRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.SittingSetAside", "SittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.StartedAnswer", b =>
                 {
                     b.HasOne("Training.Records.StartedSitting", null)
                         .WithMany()
                         .HasForeignKey("SittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.StartedKit", b =>
+                {
+                    b.HasOne("Training.Records.KitInspectionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("InspectionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.KitPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.StartedScoresheet", null)
+                        .WithMany("UsedKit")
+                        .HasForeignKey("ScoresheetId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3466,6 +4752,8 @@ namespace Training.Records.Postgres.Migrations
                     b.Navigation("Live");
 
                     b.Navigation("Observations");
+
+                    b.Navigation("UsedKit");
                 });
 
             modelBuilder.Entity("Training.Records.SittingRecord", b =>
@@ -3487,6 +4775,8 @@ namespace Training.Records.Postgres.Migrations
             modelBuilder.Entity("Training.Records.StartedScoresheet", b =>
                 {
                     b.Navigation("Observations");
+
+                    b.Navigation("UsedKit");
                 });
 #pragma warning restore 612, 618
         }

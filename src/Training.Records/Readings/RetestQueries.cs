@@ -27,8 +27,8 @@ public static class RetestQueries
     public static async Task<Retest> MayTryPracticalAsync(
         this RecordsContext records, string courseId, Checklist checklist, Subject subject, Guid personId, DateOnly today, CancellationToken cancellation)
     {
-        var tries = await (from sheet in records.Scoresheets
-                           where sheet.CandidateId == personId && sheet.ChecklistId == checklist.Id && sheet.Subject == subject && sheet.Copy == 1
+        var tries = await (from sheet in records.CountingScoresheets()
+                           where sheet.CandidateId == personId && sheet.ChecklistId == checklist.Id && sheet.Subject == subject
                            join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
                            where result.Outcome != PracticalOutcome.Incomplete
                                && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)

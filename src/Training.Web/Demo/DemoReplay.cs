@@ -231,7 +231,6 @@ internal sealed class DemoReplay(
         }
     }
 
-    private Scoresheet Sheet(Course course, DemoScoresheet row, IReadOnlyList<UsedKit> used)
     private async Task AppealAsync(RecordsContext records, DemoAppeal row, CancellationToken cancellation)
     {
         if (await Appeals.AppealAsync(records, row, cancellation) is { } kept) Require($"appeal of {row.Person}", kept);
@@ -243,7 +242,7 @@ internal sealed class DemoReplay(
     private async Task DecideAppealAsync(RecordsContext records, DemoAppeal row, CancellationToken cancellation) =>
         Require($"appeal of {row.Person}", await Appeals.DecideAsync(records, row, cancellation));
 
-    private Scoresheet Sheet(Course course, DemoScoresheet row)
+    private Scoresheet Sheet(Course course, DemoScoresheet row, IReadOnlyList<UsedKit> used)
     {
         var checklist = course.Checklists.Single(list => list.Id == row.Checklist);
         var signedAt = At(row.DaysAgo, row.HourUtc);

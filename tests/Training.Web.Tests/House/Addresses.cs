@@ -35,8 +35,10 @@ internal static class Addresses
     /// <summary>Whether the address names something that belongs to somebody.</summary>
     public static bool NamesBelongings(RouteEndpoint endpoint) => endpoint.RoutePattern.Parameters.Any(parameter => Owned.Contains(parameter.Name));
 
-    private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId"];
-    private static readonly string[] Owned = ["employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "appealId"];
+    private static readonly string[] Owned =
+    [
+        "employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId", "appealId",
+    ];
 
     // A new parameter of a route needs its line here; until then the walk fails and says so.
     private static string Value(string name, string pattern, Belongings belongings, string language, bool isFinished) => name switch

@@ -164,9 +164,10 @@ public sealed class ServedDemo : IAsyncLifetime
                 await RepresentAsync(records, certified.PersonId, employerId),
                 await RoundAsync(records, isOpen: true),
                 await RoundAsync(records, isOpen: false),
-                await CorrectAsync(records, await PersonAsync(records, lead)));
-                await RepresentAsync(records, certified.PersonId, employerId), panel, outsideJudge);
-                await records.KitPieces.OrderBy(row => row.LabelKey).Select(row => row.Id).FirstAsync());
+                await CorrectAsync(records, await PersonAsync(records, lead)),
+                panel,
+                outsideJudge,
+                await records.KitPieces.OrderBy(row => row.LabelKey).Select(row => row.Id).FirstAsync(),
                 await AppealAsync(records, workerId));
         });
         return found!; // not null: set above
@@ -223,6 +224,8 @@ public sealed class ServedDemo : IAsyncLifetime
         };
         await records.KeepAsync(correction, null, CancellationToken.None);
         return correction.Id;
+    }
+
     private async Task<(Guid Panel, Guid OutsideJudge)> OpenPanelAsync(RecordsContext records, Guid personId)
     {
         var course = Site.Shelf.Find("awareness")!; // not null: the shipped course
@@ -303,7 +306,4 @@ public sealed class ServedDemo : IAsyncLifetime
 internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
-    Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId);
-    Guid RoleId, Guid PanelId, Guid OutsideJudgeId);
-    Guid RoleId, Guid PieceId);
-    Guid RoleId, Guid AppealId);
+    Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId, Guid PanelId, Guid OutsideJudgeId, Guid PieceId, Guid AppealId);

@@ -16,6 +16,7 @@ namespace Training.Scoring;
 /// <param name="MedianSeconds">From the answer before, or the start, to this one; whoever changed an answer makes it longer.</param>
 /// <param name="Choices">Who chose what; empty for an order and a number.</param>
 /// <param name="Languages">By the language in which it was answered.</param>
+/// <param name="LanguageOdds">English against Spanish among people who know as much.</param>
 /// <param name="Flags">Why to look at it.</param>
 public sealed record QuestionAnalysis(
     string QuestionId,
@@ -31,6 +32,7 @@ public sealed record QuestionAnalysis(
     Estimate<int> MedianSeconds,
     IReadOnlyList<OptionChoice> Choices,
     IReadOnlyList<LanguageShare> Languages,
+    Estimate<CommonOdds> LanguageOdds,
     IReadOnlyList<QuestionFlag> Flags);
 
 /// <summary>Counts in one language.</summary>

@@ -17,8 +17,36 @@ public abstract record QuestionFlag
     /// <param name="Share">Of the stronger half, 0–1.</param>
     public sealed record StrongChoose(string OptionId, double Share) : QuestionFlag;
 
+    /// <summary>Surely harder, or easier, in Spanish than in English for people who know as much: the translation may ask something else.</summary>
+    /// <param name="OddsRatio">Odds of a right answer in English over those in Spanish: above 1, Spanish is harder.</param>
+    public sealed record LanguagesDiffer(double OddsRatio) : QuestionFlag;
+
     /// <summary>Nobody chose this wrong answer in so many: it does not work as one.</summary>
     public sealed record NeverChosen(string OptionId) : QuestionFlag;
+}
+
+/// <summary>Looks at whether two languages ask the same.</summary>
+/// <remarks>
+/// Our own rule: with at least <see cref="FewestAnswers"/> answers in each language, and the whole 95 % interval beyond one delta, which
+/// Holland and Thayer 1988 and those after them call a difference to look at. So chance alone flags hardly anything.
+/// </remarks>
+public static class LanguageFlags
+{
+    /// <summary>Fewer answers in one of the languages show nothing. Common practice, no source.</summary>
+    public const int FewestAnswers = 100;
+
+    private const double LeastDelta = 1;
+    private const double StandardErrors = 1.96;
+
+    /// <summary>The flag, or none.</summary>
+    /// <param name="languages">Answers in each language.</param>
+    /// <param name="odds">English against Spanish.</param>
+    public static IEnumerable<QuestionFlag> Of(IReadOnlyList<LanguageShare> languages, Estimate<CommonOdds> odds)
+    {
+        if (languages.Count < 2 || languages.Any(language => language.All < FewestAnswers)) yield break;
+        if (odds is Estimate<CommonOdds>.Known(var known) && Math.Abs(known.Delta) - (StandardErrors * known.DeltaStandardError) > LeastDelta)
+            yield return new QuestionFlag.LanguagesDiffer(known.OddsRatio);
+    }
 }
 
 /// <summary>Looks at who chose which answer.</summary>

@@ -27,9 +27,11 @@ internal sealed class QuestionTally(string id, string version, Question? questio
         _languages[language] = (all + 1, right + (isRight ? 1 : 0));
     }
 
-    public QuestionAnalysis Analyse(DrawnResult drawn)
+    public QuestionAnalysis Analyse(DrawnResult drawn, IReadOnlyList<Stratum> strata)
     {
         var choices = _choices.Choices();
+        var odds = CommonOdds.Of(strata);
+        IReadOnlyList<LanguageShare> languages = [.. _languages.Select(one => new LanguageShare(one.Key, one.Value.All, one.Value.Right))];
         return new(
             id,
             version,
@@ -43,9 +45,11 @@ internal sealed class QuestionTally(string id, string version, Question? questio
             drawn.Exposure,
             _times.Median,
             choices,
-            [.. _languages.Select(one => new LanguageShare(one.Key, one.Value.All, one.Value.Right))],
+            languages,
+            odds,
             [
                 .. ItemFlags.Of(drawn.Asked, drawn.Right, drawn.Discrimination).Select(flag => new QuestionFlag.OfFigures(flag)),
+                .. LanguageFlags.Of(languages, odds),
                 .. question is null ? [] : ChoiceFlags.Of(question, drawn.Asked, choices),
             ]);
     }

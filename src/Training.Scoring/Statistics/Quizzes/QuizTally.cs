@@ -11,12 +11,16 @@ namespace Training.Scoring;
 /// </remarks>
 public sealed class QuizTally(Quiz quiz, IEnumerable<Question> pool)
 {
+    // Fine enough to match people, coarse enough to find both languages in each.
+    private const int Bands = 5;
+
     private readonly int _items = quiz.Blueprint.Sum(row => row.Questions);
     private readonly Dictionary<(string Id, string Version), Question> _pool =
         pool.DistinctBy(question => (question.Id, question.Version)).ToDictionary(question => (question.Id, question.Version));
 
     private readonly Dictionary<(string Id, string Version), QuestionTally> _questions = [];
     private readonly DrawnTally _drawn = new();
+    private readonly GroupTally _groups = new(Bands);
     private readonly NestedTally _nested = new();
     private readonly ScoreDistribution _scores = new(quiz.Blueprint.Sum(row => row.Questions));
     private readonly ScoreTally _table = new(quiz.Blueprint.Sum(row => row.Questions));
@@ -59,7 +63,7 @@ public sealed class QuizTally(Quiz quiz, IEnumerable<Question> pool)
         [.. _languages.Select(one => new LanguageShare(one.Key, one.Value.All, one.Value.Passed))],
         [
             .. _questions.OrderBy(one => one.Key.Id, StringComparer.Ordinal).ThenBy(one => one.Key.Version, StringComparer.Ordinal)
-                .Select(one => one.Value.Analyse(_drawn.Result(one.Value.Key))),
+                .Select(one => one.Value.Analyse(_drawn.Result(one.Value.Key), _groups.Strata(one.Value.Key))),
         ]);
 
     private void AddQuestions(AnsweredSitting sitting, int asked, int right)
@@ -77,6 +81,7 @@ public sealed class QuizTally(Quiz quiz, IEnumerable<Question> pool)
         }
 
         _drawn.Add(scores);
+        if (sitting.Language is { } language) _groups.Add(language is Language.English ? ComparedGroup.Reference : ComparedGroup.Focal, scores);
         if (asked < 2) return; // nothing else tells how strong the person is
         var times = sitting.Times();
         for (var place = 0; place < asked; place++)

@@ -26,8 +26,7 @@ public sealed class ProgrammeController(RecordsContext records, CourseShelf shel
             .Concat(disputes.Select(one => one.PersonId))
             .Concat(corrected.Select(one => one.PersonId));
         return View(new ProgrammePage(
-            visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes, corrected, shelf.Findings.Count,
-            visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes,
+            visitor.Today, visitor.PersonId, decisions, suspensions, proposals, disputes, corrected,
             await records.OpenAppealsAsync(cancellation), await records.RestedCasesAsync(cancellation),
             await instructors.CountWaitingAsync(cancellation), shelf.Findings.Count,
             await records.NamesOfAsync(shown, visitor.Today, cancellation), shelf.Courses.Titles(HttpContext.PageLanguageOf())));

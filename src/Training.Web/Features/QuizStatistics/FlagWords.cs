@@ -25,6 +25,8 @@ public sealed class FlagWords(IStringLocalizer<QuizStatisticsText> text)
             ItemFlag.Weak => text["FlagWeak"],
         },
         QuestionFlag.StrongChoose strong => text["FlagStrong", FigureWords.Percent(strong.Share), Letter(strong.OptionId, question)],
+        QuestionFlag.LanguagesDiffer { OddsRatio: > 1 } => text["FlagSpanishHarder"],
+        QuestionFlag.LanguagesDiffer => text["FlagEnglishHarder"],
         QuestionFlag.NeverChosen never => text["FlagNever", Letter(never.OptionId, question)],
         _ => throw new UnreachableException(),
     };
@@ -43,6 +45,7 @@ public sealed class FlagWords(IStringLocalizer<QuizStatisticsText> text)
     public static int UrgencyOf(QuestionFlag flag) => flag switch
     {
         QuestionFlag.StrongChoose => 1,
+        QuestionFlag.LanguagesDiffer => 2,
         QuestionFlag.OfFigures figures => figures.Flag switch
         {
             ItemFlag.Negative => 2,

@@ -37,6 +37,7 @@ public static class StatisticsFiles
         ("questions", "discrimination", "Correlation of right (1 or 0) with the share right of the other questions of the sitting.", "-1 to 1; empty where it cannot be computed"),
         ("questions", "upper_lower", "Share right of the best 27 % less that of the weakest 27 %, by the other questions; ties share the seats.", "-1 to 1; empty where it cannot be computed"),
         ("questions", "exposure", "Share of sittings in which it was asked.", "0 to 1"),
+        ("questions", "language_odds", "Odds of a right answer in English over those in Spanish, common to five bands of the share right of the other questions (Mantel and Haenszel).", "above 0; above 1 Spanish is harder; empty where it cannot be computed"),
         ("questions", "median_seconds", "Median of seconds.", "seconds, whole; 900 stands for 900 and more"),
         ("questions", "flags", "Why to look at it, joined by a semicolon.", "text; TooFew: fewer than 30 answers, no other flag is set"),
     ];
@@ -62,6 +63,7 @@ public static class StatisticsFiles
             Number(question.Discrimination),
             Number(question.UpperLower),
             Number(question.Exposure),
+            Number(question.LanguageOdds.Then<double>(odds => odds.OddsRatio)),
             question.MedianSeconds is Estimate<int>.Known(var seconds) ? Whole(seconds) : "",
             string.Join(';', question.Flags.Select(NameOf)),
         ]),
@@ -101,6 +103,7 @@ public static class StatisticsFiles
     {
         QuestionFlag.OfFigures figures => figures.Flag.ToString(),
         QuestionFlag.StrongChoose strong => $"StrongChoose {strong.OptionId}",
+        QuestionFlag.LanguagesDiffer => "LanguagesDiffer",
         QuestionFlag.NeverChosen never => $"NeverChosen {never.OptionId}",
         _ => throw new UnreachableException(),
     };

@@ -40,10 +40,9 @@ internal static class StartQueries
         return new(
             day, course, checklist, personId, names[personId], candidate.Language, visitor.PersonId, day.HeldOn == today, bond,
             await records.FindLatestModelPassAsync(personId, checklist.Id, cancellation),
-            await records.TriesAsync(classId, personId, checklist.Id, cancellation),
+            await records.TriesAsync(classId, personId, checklist.Id, visitor.PersonId, cancellation),
             await records.RetestsAsync(course.Id, checklist, personId, today, cancellation),
             await records.KitInUseAsync(day.HeldOn, cancellation),
-            await records.TriesAsync(classId, personId, checklist.Id, visitor.PersonId, cancellation),
             await records.SetAsideOfAsync(personId, checklist.Id, visitor.PersonId, cancellation),
             await records.WatchersAsync(classId, personId, visitor.PersonId, today, cancellation));
     }

@@ -16,7 +16,7 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
     public async Task<IActionResult> Show(Guid sheetId, CancellationToken cancellation)
     {
         if (await FindAsync(sheetId, cancellation) is not { } sheet) return NotFound();
-        if (sheet.IsSigned) return View("Signed", await records.GetSignedPageAsync(sheet, cancellation));
+        if (sheet.IsSigned) return View("Signed", await records.GetSignedPageAsync(sheet, new() { Id = Guid.CreateVersion7(clock.GetUtcNow()) }, cancellation));
         return !sheet.IsRead || sheet is { Stop: null, Last: null } ? View("Instructions", sheet) : Redirect(Place(sheet));
     }
 
@@ -27,8 +27,6 @@ public sealed class ScoringController(RecordsContext records, CoursesByHash cour
         if (await FindAsync(sheetId, cancellation) is null) return NotFound();
         await records.KeepReadAsync(sheetId, clock.GetUtcNow(), cancellation);
         return await GoOnAsync(sheetId, cancellation);
-        if (sheet.IsSigned) return View("Signed", await records.GetSignedPageAsync(sheet, new() { Id = Guid.CreateVersion7(clock.GetUtcNow()) }, cancellation));
-        return sheet is { Stop: null, Last: null } ? View("Instructions", sheet) : Redirect(Place(sheet));
     }
 
     /// <summary>One step to mark.</summary>

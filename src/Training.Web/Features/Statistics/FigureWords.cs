@@ -66,6 +66,8 @@ public sealed class FigureWords(IStringLocalizer<FigureText> text)
         Obstacle.ReliabilityOutOfRange => text["ReliabilityOutOfRange"],
         Obstacle.OneDecisionOnly => text["OneDecisionOnly"],
         Obstacle.NoTrueScoreFit => text["NoTrueScoreFit"],
+        Obstacle.NoSharedStratum => text["NoSharedStratum"],
+        Obstacle.OneSidedStrata => text["OneSidedStrata"],
         Obstacle.PoolTooSmall => text["PoolTooSmall"],
     };
 }

@@ -11,8 +11,8 @@ using Training.Records;
 namespace Training.Records.Sqlite.Migrations
 {
     [DbContext(typeof(RecordsContext))]
-    [Migration("20261126141450_AddCorrectionsAndCalibrations")]
-    partial class AddCorrectionsAndCalibrations
+    [Migration("20261126142726_AddScoringEvidence")]
+    partial class AddScoringEvidence
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -144,6 +144,148 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasKey("SittingId", "QuestionId");
 
                     b.ToTable("Answers", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.AppealDecisionRecord", b =>
+                {
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("DecidedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Outcome")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Remedy")
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("AppealId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("MailId");
+
+                    b.ToTable("AppealDecisions", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_AppealDecision_Remedy", "(\"Outcome\" = 'NotUpheld' AND \"Remedy\" IS NULL) OR (\"Outcome\" <> 'NotUpheld' AND \"Remedy\" IS NOT NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.AppealRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ContestedId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("DecisionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EnteredById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Matter")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ReceivedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ScoresheetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Zone")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("DecisionId");
+
+                    b.HasIndex("EnteredById");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("ScoresheetId");
+
+                    b.HasIndex("SittingId");
+
+                    b.HasIndex("Matter", "ContestedId")
+                        .IsUnique();
+
+                    b.HasIndex("PersonId", "ReceivedOn");
+
+                    b.ToTable("Appeals", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Appeal_Contested", "(CASE WHEN \"SittingId\" IS NULL THEN 0 ELSE 1 END) + (CASE WHEN \"ScoresheetId\" IS NULL THEN 0 ELSE 1 END) + (CASE WHEN \"DecisionId\" IS NULL THEN 0 ELSE 1 END) = (CASE WHEN \"Matter\" = 'Complaint' THEN 0 ELSE 1 END)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.AppealTakeUpRecord", b =>
+                {
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("TakenUpOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("AppealId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("MailId");
+
+                    b.ToTable("AppealTakeUps", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.Appointment", b =>
@@ -346,6 +488,57 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("CalibrationSheets", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.CandidateWordRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ContentHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SignedName")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Word")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("InstructorId");
+
+                    b.HasIndex("ScoresheetId")
+                        .IsUnique();
+
+                    b.ToTable("CandidateWords", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_CandidateWord_Signed", "(\"Word\" = 'DidNotSign' AND \"SignedName\" IS NULL AND \"Reason\" IS NOT NULL) OR (\"Word\" = 'Objected' AND \"SignedName\" IS NOT NULL AND \"Reason\" IS NOT NULL) OR (\"Word\" = 'Agreed' AND \"SignedName\" IS NOT NULL AND \"Reason\" IS NULL)");
+                        });
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.Property<Guid>("ClassId")
@@ -505,6 +698,40 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("CoursesInForce");
                 });
 
+            modelBuilder.Entity("Training.Records.CourseRereading", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ReadOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("PersonId", "CourseId", "ReadOn");
+
+                    b.ToTable("CourseRereadings", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.CourseSnapshotRecord", b =>
                 {
                     b.Property<string>("Hash")
@@ -589,6 +816,64 @@ namespace Training.Records.Sqlite.Migrations
                         {
                             t.HasCheckConstraint("CK_CrewAssignment_Dates", "\"EndsOn\" IS NULL OR \"EndsOn\" >= \"StartsOn\"");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.CutAdoption", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("AdoptedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Judges")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Mean")
+                        .HasPrecision(5, 2)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Method")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PanelId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("PassPercent")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Rounds")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<decimal?>("StandardDeviation")
+                        .HasPrecision(5, 2)
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal?>("StandardError")
+                        .HasPrecision(5, 2)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PanelId", "KeptAt");
+
+                    b.ToTable("CutAdoptions", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.DecisionEvidenceRecord", b =>
@@ -899,6 +1184,190 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("FirstLeadCodes", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.InstructorCompetence", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Duty")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PersonId", "CourseId");
+
+                    b.HasIndex("EntryId", "Duty", "Subject")
+                        .IsUnique();
+
+                    b.ToTable("InstructorCompetences", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_InstructorCompetence_Dates", "\"EndsOn\" >= \"StartsOn\"");
+
+                            t.HasCheckConstraint("CK_InstructorCompetence_NeverOneself", "\"LeadId\" <> \"PersonId\"");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorCompetenceEnd", b =>
+                {
+                    b.Property<Guid>("CompetenceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("CompetenceId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("InstructorCompetenceEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorConflict", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("EmployerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("OtherPersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EmployerId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("OtherPersonId");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("InstructorConflicts", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_InstructorConflict_NeverOneself", "\"LeadId\" <> \"PersonId\"");
+
+                            t.HasCheckConstraint("CK_InstructorConflict_One", "(\"OtherPersonId\" IS NULL AND \"EmployerId\" IS NOT NULL) OR (\"OtherPersonId\" IS NOT NULL AND \"EmployerId\" IS NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorConflictEnd", b =>
+                {
+                    b.Property<Guid>("ConflictId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ConflictId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("InstructorConflictEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorStatement", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("StatedOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId", "StatedOn");
+
+                    b.ToTable("InstructorStatements", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.KeyCorrectionRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -958,6 +1427,107 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("CourseId", "MadeAt");
 
                     b.ToTable("KeyCorrections", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.KitInspectionRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("InspectedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("InspectorId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsFit")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("NextDueOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("InspectorId");
+
+                    b.HasIndex("PieceId", "InspectedOn");
+
+                    b.ToTable("KitInspections", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.KitPiece", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LabelKey")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("RegisteredAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RegisteredById")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LabelKey")
+                        .IsUnique();
+
+                    b.HasIndex("RegisteredById");
+
+                    b.ToTable("KitPieces", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.KitRetirementRecord", b =>
+                {
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("RetiredOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("TakenById")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PieceId");
+
+                    b.HasIndex("TakenById");
+
+                    b.ToTable("KitRetirements", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.LiveConditionsRecord", b =>
@@ -1094,6 +1664,203 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("PersonId");
 
                     b.ToTable("OutgoingMails", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.Panel", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Balance")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ItemIds")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("JustCompetent")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Purpose")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TargetId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CourseHash");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("OpenedAt");
+
+                    b.ToTable("Panels", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.PanelBounds", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("GreatestCut")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("GreatestFail")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("JudgeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("KeptById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("LeastCut")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LeastFail")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("KeptById");
+
+                    b.HasIndex("JudgeId", "KeptAt");
+
+                    b.ToTable("PanelBounds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.PanelJudge", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AddedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AddedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("OutsiderName")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PanelId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Qualification")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AddedById");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("PanelId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("PanelJudges", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PanelJudge_PersonOrOutsider", "(\"PersonId\" IS NULL AND \"OutsiderName\" IS NOT NULL) OR (\"PersonId\" IS NOT NULL AND \"OutsiderName\" IS NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.PanelRating", b =>
+                {
+                    b.Property<Guid>("FormId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("JudgeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ItemId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Round")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("KeptById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Percent")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("FormId", "JudgeId", "ItemId", "Round");
+
+                    b.HasIndex("KeptById");
+
+                    b.HasIndex("JudgeId", "KeptAt");
+
+                    b.ToTable("PanelRatings", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PanelRating_Range", "\"Percent\" >= 0 AND \"Percent\" <= 100 AND \"Round\" >= 1 AND \"Round\" <= 2");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.PanelRoundEnd", b =>
+                {
+                    b.Property<Guid>("PanelId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Round")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("EndedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PanelId", "Round");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("PanelRoundEnds", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
@@ -1588,6 +2355,29 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("RosterUploads", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.ScoresheetKit", b =>
+                {
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("InspectionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ScoresheetId", "Position");
+
+                    b.HasIndex("InspectionId");
+
+                    b.HasIndex("PieceId");
+
+                    b.ToTable("ScoresheetKit", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ScoresheetRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1628,13 +2418,18 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<Guid>("FormId")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Impression")
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("InstructionsReadAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("InstructorId")
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("IsIdentityConfirmed")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("IsKitInspected")
                         .HasColumnType("INTEGER");
 
                     b.Property<DateTime>("KeptAt")
@@ -1658,6 +2453,9 @@ namespace Training.Records.Sqlite.Migrations
 
                     b.Property<DateOnly>("ScoredOn")
                         .HasColumnType("TEXT");
+
+                    b.Property<int?>("Seconds")
+                        .HasColumnType("INTEGER");
 
                     b.Property<DateTime>("SignedAt")
                         .HasPrecision(3)
@@ -1756,6 +2554,22 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("ScoresheetResults");
                 });
 
+            modelBuilder.Entity("Training.Records.ScoresheetSetAside", b =>
+                {
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ScoresheetId");
+
+                    b.HasIndex("AppealId")
+                        .IsUnique();
+
+                    b.ToTable("ScoresheetSetAsides", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
                     b.Property<Guid>("ScoresheetId")
@@ -1778,6 +2592,33 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("WriterId");
 
                     b.ToTable("SeparationReasons");
+                });
+
+            modelBuilder.Entity("Training.Records.SetAsideLookRecord", b =>
+                {
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Finding")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("LookedOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("AppealId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("SetAsideLooks", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.SignInCode", b =>
@@ -2071,6 +2912,22 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("SittingResults");
                 });
 
+            modelBuilder.Entity("Training.Records.SittingSetAside", b =>
+                {
+                    b.Property<Guid>("SittingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AppealId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("SittingId");
+
+                    b.HasIndex("AppealId")
+                        .IsUnique();
+
+                    b.ToTable("SittingSetAsides", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.StartedAnswer", b =>
                 {
                     b.Property<Guid>("SittingId")
@@ -2103,6 +2960,29 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasKey("SittingId", "QuestionId", "IsLate");
 
                     b.ToTable("StartedAnswers");
+                });
+
+            modelBuilder.Entity("Training.Records.StartedKit", b =>
+                {
+                    b.Property<Guid>("ScoresheetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("InspectionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PieceId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ScoresheetId", "Position");
+
+                    b.HasIndex("InspectionId");
+
+                    b.HasIndex("PieceId");
+
+                    b.ToTable("StartedKit", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.StartedObservation", b =>
@@ -2167,13 +3047,14 @@ namespace Training.Records.Sqlite.Migrations
                         .HasMaxLength(64)
                         .HasColumnType("TEXT");
 
+                    b.Property<DateTime?>("InstructionsReadAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("InstructorId")
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("IsIdentityConfirmed")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("IsKitInspected")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Kit")
@@ -2598,6 +3479,81 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.AppealDecisionRecord", b =>
+                {
+                    b.HasOne("Training.Records.AppealTakeUpRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.AppealDecisionRecord", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.AppealRecord", b =>
+                {
+                    b.HasOne("Training.Records.DecisionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EnteredById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ScoresheetRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.SittingRecord", null)
+                        .WithMany()
+                        .HasForeignKey("SittingId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.AppealTakeUpRecord", b =>
+                {
+                    b.HasOne("Training.Records.AppealRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.AppealTakeUpRecord", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Training.Records.Appointment", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -2672,6 +3628,21 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.CalibrationRound", null)
                         .WithMany()
                         .HasForeignKey("RoundId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CandidateWordRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ScoresheetRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.CandidateWordRecord", "ScoresheetId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2769,6 +3740,21 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.CourseRereading", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.Crew", b =>
                 {
                     b.HasOne("Training.Records.Site", null)
@@ -2789,6 +3775,21 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CutAdoption", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Panel", null)
+                        .WithMany()
+                        .HasForeignKey("PanelId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2912,6 +3913,85 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.InstructorCompetence", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorCompetenceEnd", b =>
+                {
+                    b.HasOne("Training.Records.InstructorCompetence", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.InstructorCompetenceEnd", "CompetenceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorConflict", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("OtherPersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorConflictEnd", b =>
+                {
+                    b.HasOne("Training.Records.InstructorConflict", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.InstructorConflictEnd", "ConflictId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorStatement", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.KeyCorrectionRecord", b =>
                 {
                     b.HasOne("Training.Records.CourseSnapshotRecord", null)
@@ -2922,6 +4002,45 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.KitInspectionRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InspectorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.KitPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.KitPiece", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("RegisteredById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.KitRetirementRecord", b =>
+                {
+                    b.HasOne("Training.Records.KitPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("TakenById")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -2967,6 +4086,86 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.Panel", b =>
+                {
+                    b.HasOne("Training.Records.CourseSnapshotRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CourseHash")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PanelBounds", b =>
+                {
+                    b.HasOne("Training.Records.PanelJudge", null)
+                        .WithMany()
+                        .HasForeignKey("JudgeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("KeptById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PanelJudge", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("AddedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Panel", null)
+                        .WithMany()
+                        .HasForeignKey("PanelId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.PanelRating", b =>
+                {
+                    b.HasOne("Training.Records.PanelJudge", null)
+                        .WithMany()
+                        .HasForeignKey("JudgeId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("KeptById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PanelRoundEnd", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Panel", null)
+                        .WithMany()
+                        .HasForeignKey("PanelId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3131,6 +4330,27 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ScoresheetKit", b =>
+                {
+                    b.HasOne("Training.Records.KitInspectionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("InspectionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.KitPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ScoresheetRecord", null)
+                        .WithMany("UsedKit")
+                        .HasForeignKey("ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ScoresheetRecord", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -3167,6 +4387,21 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ScoresheetSetAside", b =>
+                {
+                    b.HasOne("Training.Records.AppealDecisionRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.ScoresheetSetAside", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ScoresheetRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.ScoresheetSetAside", "ScoresheetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
                     b.HasOne("Training.Records.ScoresheetRecord", null)
@@ -3178,6 +4413,21 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("WriterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.SetAsideLookRecord", b =>
+                {
+                    b.HasOne("Training.Records.AppealDecisionRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.SetAsideLookRecord", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3286,11 +4536,47 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.SittingSetAside", b =>
+                {
+                    b.HasOne("Training.Records.AppealDecisionRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.SittingSetAside", "AppealId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.SittingRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.SittingSetAside", "SittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.StartedAnswer", b =>
                 {
                     b.HasOne("Training.Records.StartedSitting", null)
                         .WithMany()
                         .HasForeignKey("SittingId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.StartedKit", b =>
+                {
+                    b.HasOne("Training.Records.KitInspectionRecord", null)
+                        .WithMany()
+                        .HasForeignKey("InspectionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.KitPiece", null)
+                        .WithMany()
+                        .HasForeignKey("PieceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.StartedScoresheet", null)
+                        .WithMany("UsedKit")
+                        .HasForeignKey("ScoresheetId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3464,6 +4750,8 @@ namespace Training.Records.Sqlite.Migrations
                     b.Navigation("Live");
 
                     b.Navigation("Observations");
+
+                    b.Navigation("UsedKit");
                 });
 
             modelBuilder.Entity("Training.Records.SittingRecord", b =>
@@ -3485,6 +4773,8 @@ namespace Training.Records.Sqlite.Migrations
             modelBuilder.Entity("Training.Records.StartedScoresheet", b =>
                 {
                     b.Navigation("Observations");
+
+                    b.Navigation("UsedKit");
                 });
 #pragma warning restore 612, 618
         }
