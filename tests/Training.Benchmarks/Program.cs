@@ -11,6 +11,9 @@ return args switch
     ["stream"] => AnswerStream.Run([1_000_000, 10_000_000, 100_000_000]),
     ["stream", .. var steps] when steps.All(step => Number(step, FewestAnswers, MostAnswers) is not null) =>
         AnswerStream.Run([.. steps.Select(step => long.Parse(step, CultureInfo.InvariantCulture))]),
+    ["records"] => await FromRecords.RunAsync([2_000, 20_000]),
+    ["records", .. var steps] when steps.All(step => Number(step, 10, 200_000) is not null) =>
+        await FromRecords.RunAsync([.. steps.Select(step => int.Parse(step, CultureInfo.InvariantCulture))]),
     _ => Usage(),
 };
 
@@ -22,6 +25,7 @@ static int Usage()
     Console.Error.WriteLine($"""
         statistics [people]   statistics of people × 50 answers here and in R (1000 to 200000 people; left out: 20000)
         stream [answers …]    so many answers through the tallies, one run each ({FewestAnswers} to {MostAnswers}; left out: 1, 10, 100 million)
+        records [sittings …]  so many sittings of 50 answers in an embedded database, analysed one run each (10 to 200000; left out: 2000, 20000)
         """);
     return 2;
 }

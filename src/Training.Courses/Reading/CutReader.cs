@@ -12,7 +12,7 @@ internal static class CutReader
         if (!owner.Has("cut") || owner.Map("cut") is not { } fields) return null;
         var cut = new Cut(
             PanelOf(fields),
-            fields.Choice("method", ("angoff", CutMethod.Angoff), ("hofstee", CutMethod.Hofstee)),
+            fields.Choice("method", ("angoff", CutMethod.Angoff), ("hofstee", CutMethod.Hofstee), ("borderline-regression", CutMethod.BorderlineRegression)),
             fields.Date("set-on"),
             fields.Text("set-by"),
             fields.Number("judges", 1, 200),

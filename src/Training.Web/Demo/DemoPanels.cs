@@ -94,7 +94,7 @@ internal sealed class DemoPanels(
     private async Task AdoptAsync(RecordsContext records, DemoPanel row, Guid panelId, Course course, CancellationToken cancellation)
     {
         var file = await records.FindPanelAsync(panelId, cancellation) ?? throw new InvalidOperationException("The panel of a moment ago is gone.");
-        var cut = AdoptableCut.Of(new JudgedPanel(file, course), Obstacle.NobodyScored)[0];
+        var cut = AdoptableCut.Of(new JudgedPanel(file, course), Obstacle.NobodyScored, [])[0];
         var day = at(row.DaysAgo - (5 * Step));
         await records.KeepAsync(
             new CutAdoption

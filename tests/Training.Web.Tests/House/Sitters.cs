@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Microsoft.Extensions.DependencyInjection;
 using Training.Courses;
 using Training.Records;
 using Training.Scoring;

@@ -32,6 +32,7 @@ public sealed record CutLines(string Yaml, string HeadingId)
     {
         CutMethod.Angoff => "angoff",
         CutMethod.Hofstee => "hofstee",
+        CutMethod.BorderlineRegression => "borderline-regression",
     };
 
     private static string InitialsOf(string? name) => string.IsNullOrWhiteSpace(name) ? "\"–\""

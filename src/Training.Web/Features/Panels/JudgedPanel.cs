@@ -37,6 +37,13 @@ public sealed record JudgedPanel(PanelFile File, Course Course)
         ],
         FailCurve.Of(scores));
 
+    /// <summary>The cut in percent at which the line through instructors' impressions is borderline; not for a quiz.</summary>
+    /// <param name="impressions">Of the checklist in the text that is judged.</param>
+    public Estimate<BorderlineRegressionCut> BorderlineRegression(IReadOnlyList<SheetImpression> impressions) => impressions.Count == 0
+        ? Obstacle.NobodyScored
+        : BorderlineRegressionCut.Of(
+            [.. impressions.Select(one => new JudgedPerformance(one.Percent, (int)one.Impression))], (int)Impression.Borderline);
+
     /// <summary>How tables of figures name a judge.</summary>
     public static string NameOf(PanelJudge judge) => judge.Number.ToString(System.Globalization.CultureInfo.InvariantCulture);
 
@@ -61,7 +68,10 @@ public sealed record AdoptableCut(CutMethod Method, decimal Mean, decimal? Stand
     public bool IsWithinError(int passPercent) => StandardError is { } error && Math.Abs(passPercent - Mean) <= error;
 
     /// <summary>What can be adopted: the last ended round of ratings, and bounds that met the scores.</summary>
-    public static IReadOnlyList<AdoptableCut> Of(JudgedPanel judged, Estimate<HofsteeCut> hofstee)
+    /// <param name="judged">The panel.</param>
+    /// <param name="hofstee">Its bounds met with scores, or why not.</param>
+    /// <param name="impressions">Of instructors, for a checklist; empty for a quiz.</param>
+    public static IReadOnlyList<AdoptableCut> Of(JudgedPanel judged, Estimate<HofsteeCut> hofstee, IReadOnlyList<SheetImpression> impressions)
     {
         var cuts = new List<AdoptableCut>();
         if (judged.LastRound is { Cut: Estimate<AngoffCut>.Known(var angoff) } round)
@@ -75,6 +85,13 @@ public sealed record AdoptableCut(CutMethod Method, decimal Mean, decimal? Stand
         {
             var judges = judged.File.Bounds.Count - met.LeftOut.Count;
             cuts.Add(new(CutMethod.Hofstee, Rounded(100 * met.Cut / judged.FormLength), null, null, judges, Rounds: 1));
+        }
+
+        // A borderline that nobody gave would be a guess beyond what was seen.
+        if (judged.BorderlineRegression(impressions) is Estimate<BorderlineRegressionCut>.Known({ IsWithinRatings: true, Cut: > 0 and <= 100 } line))
+        {
+            var instructors = impressions.Select(one => one.InstructorId).Distinct().Count();
+            cuts.Add(new(CutMethod.BorderlineRegression, Rounded(line.Cut), null, null, instructors, Rounds: 1));
         }
 
         return cuts;

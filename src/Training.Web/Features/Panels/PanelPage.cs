@@ -42,6 +42,7 @@ public sealed record PanelTarget(string CourseId, string TargetId, string Course
 /// <param name="Typed">Judges without an account: a lead types for them.</param>
 /// <param name="People">Who may be asked to judge, by name.</param>
 /// <param name="Scores">First sittings by points; empty for a checklist.</param>
+/// <param name="Impressions">Of instructors at the checklist; empty for a quiz.</param>
 /// <param name="Shares">How often each question was asked and answered right.</param>
 /// <param name="InForce">The course as it serves now; null where it was taken off the shelf.</param>
 /// <param name="Forms">What was typed, or empty forms.</param>
@@ -54,6 +55,7 @@ public sealed record PanelPage(
     IReadOnlySet<Guid> Typed,
     IReadOnlyList<(Guid Id, string Name)> People,
     IReadOnlyList<int> Scores,
+    IReadOnlyList<SheetImpression> Impressions,
     IReadOnlyDictionary<string, (int Asked, int Right)> Shares,
     Course? InForce,
     PanelForms Forms,
@@ -72,7 +74,10 @@ public sealed record PanelPage(
         : null;
 
     /// <summary>What can be adopted now.</summary>
-    public IReadOnlyList<AdoptableCut> Adoptable => AdoptableCut.Of(Judged, Hofstee);
+    public IReadOnlyList<AdoptableCut> Adoptable => AdoptableCut.Of(Judged, Hofstee, Impressions);
+
+    /// <summary>The cut at a borderline impression, in percent, or why there is none.</summary>
+    public Estimate<BorderlineRegressionCut> Borderline => Judged.BorderlineRegression(Impressions);
 }
 
 /// <summary>The forms of a panel's page.</summary>

@@ -53,6 +53,10 @@ public sealed class PanelReading(RecordsContext records, CoursesByHash courses)
     public async Task<IReadOnlyList<int>> ScoresAsync(JudgedPanel judged, CancellationToken cancellation) =>
         judged.Checklist is not null ? [] : await records.FirstScoresAsync(judged.Course.Quiz.Id, judged.FormLength, cancellation);
 
+    /// <summary>Instructors' impressions at the checklist that is judged, in its text; empty for a quiz.</summary>
+    public async Task<IReadOnlyList<SheetImpression>> ImpressionsAsync(JudgedPanel judged, CancellationToken cancellation) =>
+        judged.Checklist is { } checklist ? await records.ImpressionsAsync(checklist.Id, checklist.Version, cancellation) : [];
+
     /// <summary>How often each question that is judged was asked and answered right; empty for a checklist.</summary>
     public async Task<IReadOnlyDictionary<string, (int Asked, int Right)>> SharesAsync(JudgedPanel judged, CancellationToken cancellation) =>
         await records.SharesRightAsync(

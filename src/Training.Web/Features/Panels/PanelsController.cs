@@ -203,6 +203,7 @@ public sealed class PanelsController(
             await reading.TypedForAsync(judged.File, cancellation),
             await reading.PeopleAsync(visitor.Today, cancellation),
             await reading.ScoresAsync(judged, cancellation),
+            await reading.ImpressionsAsync(judged, cancellation),
             await reading.SharesAsync(judged, cancellation),
             shelf.Find(judged.Course.Id),
             forms,
