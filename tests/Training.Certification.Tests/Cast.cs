@@ -43,12 +43,15 @@ internal static class Cast
     public static Evidence.OfQuiz Sitting(int id, string on, bool isPassed = true, string quiz = "tool-quiz") =>
         new() { ResultId = Id(id), PersonId = Worker, On = On(on), QuizId = quiz, IsPassed = isPassed };
 
+    /// <summary>A sheet of a try of its own.</summary>
     public static Evidence.OfPractical Sheet(
         int id, string on, PracticalOutcome outcome = PracticalOutcome.Passed, Subject subject = Subject.Model) => new()
         {
             ResultId = Id(id),
             PersonId = Worker,
             On = On(on),
+            ClassId = Id(900),
+            Try = id,
             ChecklistId = "move-to-bucket",
             Subject = subject,
             Outcome = outcome,

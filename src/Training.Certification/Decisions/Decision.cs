@@ -29,9 +29,15 @@ public abstract record Evidence
         public required bool IsPassed { get; init; }
     }
 
-    /// <summary>A graded scoresheet.</summary>
+    /// <summary>A graded scoresheet. Sheets of one class, checklist, subject and try are one try, scored by several.</summary>
     public sealed record OfPractical : Evidence
     {
+        /// <summary>At which class.</summary>
+        public required Guid ClassId { get; init; }
+
+        /// <summary>Which try at that class, from 1.</summary>
+        public required int Try { get; init; }
+
         /// <summary>Which checklist.</summary>
         public required string ChecklistId { get; init; }
 
@@ -141,6 +147,12 @@ public abstract record DecisionReason
 
     /// <summary>A scheme that must be held is not current on the day; no standing where it was never held.</summary>
     public sealed record NotHeld(string SchemeId, Standing? Standing) : DecisionReason;
+
+    /// <summary>The pass cannot count: another scorer failed the same try.</summary>
+    /// <param name="Requirement">What was asked.</param>
+    /// <param name="ResultId">The pass.</param>
+    /// <param name="OtherResultId">The failure; of several the one with the smallest id.</param>
+    public sealed record ScorersDisagree(Requirement Requirement, Guid ResultId, Guid OtherResultId) : DecisionReason;
 
     /// <summary>The pass cannot count: its scorer taught the person within two years and no reason was recorded.</summary>
     public sealed record ScorerTaught(Requirement Requirement, Guid ResultId, Guid ScorerId, DateOnly TaughtOn) : DecisionReason;

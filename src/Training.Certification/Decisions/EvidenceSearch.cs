@@ -20,7 +20,7 @@ internal sealed record RequirementFinding(
 /// <param name="decider">Who decides: a sheet of another scorer is taken before the decider's own.</param>
 /// <param name="on">The day of the decision.</param>
 /// <param name="windowOpensOn">For a renewal the first day that evidence may be dated; null for a grant.</param>
-/// <remarks>Rule: docs/rules.md, "Evidence and its age" and "Separation of hats".</remarks>
+/// <remarks>Rule: docs/rules.md, "Evidence and its age", "Two scorers of one try" and "Separation of hats".</remarks>
 internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on, DateOnly? windowOpensOn)
 {
     public RequirementFinding Find(Requirement requirement) => requirement switch
@@ -108,6 +108,7 @@ internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on
         if (evidence is not Evidence.OfPractical sheet) return new(evidence.ResultId, null, null, []);
 
         var reasons = new List<DecisionReason>();
+        if (FindFailureOfSameTry(sheet) is { } failure) reasons.Add(new DecisionReason.ScorersDisagree(requirement, sheet.ResultId, failure.ResultId));
         if (sheet.ScorerId == file.PersonId) reasons.Add(new DecisionReason.ScoredThemselves(requirement, sheet.ResultId));
         SeparationException? exception = null;
         if (FindTeachingByScorer(sheet) is { } teaching)
@@ -120,6 +121,13 @@ internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on
 
         return new(sheet.ResultId, sheet.ScorerId, exception, reasons);
     }
+
+    private Evidence.OfPractical? FindFailureOfSameTry(Evidence.OfPractical pass) => file.Evidence.OfType<Evidence.OfPractical>()
+        .Where(other => other.Outcome == PracticalOutcome.Failed && other.On <= on && IsSameTry(other, pass))
+        .MinBy(other => other.ResultId);
+
+    private static bool IsSameTry(Evidence.OfPractical one, Evidence.OfPractical other) =>
+        (one.ClassId, one.ChecklistId, one.Subject, one.Try) == (other.ClassId, other.ChecklistId, other.Subject, other.Try);
 
     private Teaching? FindTeachingByScorer(Evidence.OfPractical sheet) =>
         file.Scheme.Separation == Separation.None ? null : ScorerBond.Find(file.TaughtBy, sheet.ScorerId, sheet.On);

@@ -55,7 +55,7 @@ public static class PersonFileQueries
                           orderby sheet.ScoredOn descending
                           select new
                           {
-                              result.Id, sheet.CandidateId, sheet.ScoredOn, sheet.ChecklistId, sheet.Subject, result.Outcome, sheet.InstructorId,
+                              result.Id, sheet.CandidateId, sheet.ScoredOn, sheet.ClassId, sheet.Try, sheet.ChecklistId, sheet.Subject, result.Outcome, sheet.InstructorId,
                               Reason = separation == null ? null : separation.Reason,
                           })
             .Take(ids.Count * Bounds.RowsOfOnePerson).ToListAsync(cancellation);
@@ -64,6 +64,8 @@ public static class PersonFileQueries
             ResultId = row.Id,
             PersonId = row.CandidateId,
             On = row.ScoredOn,
+            ClassId = row.ClassId,
+            Try = row.Try,
             ChecklistId = row.ChecklistId,
             Subject = row.Subject,
             Outcome = row.Outcome,

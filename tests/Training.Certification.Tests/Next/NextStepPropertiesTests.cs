@@ -59,6 +59,7 @@ public sealed class NextStepPropertiesTests
         DecisionReason.TooOld tooOld => tooOld.Requirement == requirement,
         DecisionReason.BeforeWindow before => before.Requirement == requirement,
         DecisionReason.ScoredThemselves themselves => themselves.Requirement == requirement,
+        DecisionReason.ScorersDisagree disagree => disagree.Requirement == requirement,
         DecisionReason.ScorerTaught taught => taught.Requirement == requirement,
         DecisionReason.NotHeld notHeld => requirement == new Requirement.Holds(notHeld.SchemeId),
         _ => false,

@@ -169,6 +169,8 @@ internal sealed record RandomCase(CaseFile File, Decider Decider, DateOnly On)
                 ResultId = id,
                 PersonId = Worker,
                 On = on,
+                ClassId = Id(500 + Below(2)),
+                Try = 1 + Below(3),
                 ChecklistId = Chance(95) ? "move-to-bucket" : "other",
                 Subject = subject,
                 Outcome = Chance(85) ? PracticalOutcome.Passed : Of(PracticalOutcome.Failed, PracticalOutcome.Incomplete),

@@ -134,7 +134,7 @@ internal static class SlowRules
                 if (!Passes(evidence)) continue;
                 latestPass ??= evidence;
                 if (day < earliest || Shift(on, age, -1) > day) continue;
-                var hindrances = Hindrances(file, requirement, evidence).Count + (IsOwnOf(file, decider, evidence) ? 1 : 0);
+                var hindrances = Hindrances(file, on, requirement, evidence).Count + (IsOwnOf(file, decider, evidence) ? 1 : 0);
                 var needsException = evidence is Evidence.OfPractical sheet && TeachingDaysThatBind(file, sheet).Count != 0;
                 if (hindrances == 0 && !needsException) return evidence;
                 if (hindrances == 0) second ??= evidence;
@@ -145,7 +145,7 @@ internal static class SlowRules
         if (latest is null) reasons.Add(new DecisionReason.Missing(requirement));
         else if (latestPass is null) reasons.Add(new DecisionReason.NotPassed(requirement, latest.ResultId));
         else if (second is not null) return second;
-        else if (third is not null) reasons.AddRange(Hindrances(file, requirement, third));
+        else if (third is not null) reasons.AddRange(Hindrances(file, on, requirement, third));
         else
         {
             var last = latestPass.On;
@@ -178,10 +178,20 @@ internal static class SlowRules
     private static bool IsOwnOf(CaseFile file, Decider decider, Evidence evidence) =>
         KeepsHatsApart(file) && decider is Decider.Lead(var lead) && evidence is Evidence.OfPractical sheet && sheet.ScorerId == lead;
 
-    private static List<DecisionReason> Hindrances(CaseFile file, Requirement requirement, Evidence evidence)
+    private static List<DecisionReason> Hindrances(CaseFile file, DateOnly on, Requirement requirement, Evidence evidence)
     {
         if (evidence is not Evidence.OfPractical sheet) return [];
         var hindrances = new List<DecisionReason>();
+        foreach (var other in file.Evidence.OrderBy(e => e.ResultId))
+        {
+            if (hindrances.Count != 0 || other is not Evidence.OfPractical { Outcome: PracticalOutcome.Failed } failed || failed.On > on) continue;
+            var asTheOther = sheet with
+            {
+                ResultId = failed.ResultId, On = failed.On, Outcome = failed.Outcome, ScorerId = failed.ScorerId, SeparationReason = failed.SeparationReason,
+            };
+            if (asTheOther == failed) hindrances.Add(new DecisionReason.ScorersDisagree(requirement, sheet.ResultId, failed.ResultId));
+        }
+
         if (sheet.ScorerId == file.PersonId) hindrances.Add(new DecisionReason.ScoredThemselves(requirement, sheet.ResultId));
         var days = TeachingDaysThatBind(file, sheet);
         if (days.Count != 0 && (sheet.SeparationReason ?? "").Trim().Length == 0)
