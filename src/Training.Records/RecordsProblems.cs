@@ -38,6 +38,12 @@ public static class RecordsProblems
     /// <summary>This scoresheet was started with other entries, which stay. Argument: the id.</summary>
     public const string StartedOtherwise = "records.started-otherwise";
 
+    /// <summary>The number of the try went to another instructor. Argument: the number.</summary>
+    public const string TryTaken = "records.try-taken";
+
+    /// <summary>The try cannot be scored a second time by this instructor. Argument: its number.</summary>
+    public const string NoSecondScoring = "records.no-second-scoring";
+
     /// <summary>The scoresheet is signed: nothing more can be marked on it.</summary>
     public const string SignedAlready = "records.signed-already";
 

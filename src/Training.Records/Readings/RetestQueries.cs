@@ -4,6 +4,11 @@ using Training.Scoring;
 
 namespace Training.Records;
 
+/// <summary>Whether a scorer may start a try.</summary>
+/// <param name="Retest">The answer.</param>
+/// <param name="IsGuarded">It counts a sheet as failed whose outcome the scorer may not know: a refusal says nothing about the candidate.</param>
+public sealed record PracticalRetest(Retest Retest, bool IsGuarded);
+
 /// <summary>Says from the records when somebody may try again.</summary>
 public static class RetestQueries
 {
@@ -23,22 +28,32 @@ public static class RetestQueries
             readOn, today);
     }
 
-    /// <summary>Whether the person may try a checklist on a subject on a day. Taken again is: attended a class of the course.</summary>
-    public static async Task<Retest> MayTryPracticalAsync(
-        this RecordsContext records, string courseId, Checklist checklist, Subject subject, Guid personId, DateOnly today, CancellationToken cancellation)
+    /// <summary>
+    /// Whether the person may try a checklist on a subject on a day, as far as a scorer may know. Taken again is: attended a class of the
+    /// course. Sheets of one try are one try, failed where one of them is. What is closed to the scorer counts as failed, so that the answer
+    /// tells nothing about it.
+    /// </summary>
+    public static async Task<PracticalRetest> MayTryPracticalAsync(
+        this RecordsContext records, string courseId, Checklist checklist, Subject subject, Guid personId, Guid scorerId, DateOnly today,
+        CancellationToken cancellation)
     {
-        var tries = await (from sheet in records.CountingScoresheets()
+        var closed = records.SheetsClosedTo(scorerId, today);
+        var sheets = await (from sheet in records.CountingScoresheets()
                            where sheet.CandidateId == personId && sheet.ChecklistId == checklist.Id && sheet.Subject == subject
                            join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
-                           where result.Outcome != PracticalOutcome.Incomplete
-                               && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
+                           where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
                            orderby sheet.ScoredOn descending, sheet.Id
-                           select new EarlierTry(sheet.ScoredOn, result.Outcome == PracticalOutcome.Passed)).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+                           select new { sheet.ClassId, sheet.Try, sheet.ScoredOn, result.Outcome, IsClosed = closed.Any(one => one.Id == sheet.Id) }).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
         var attendedOn = await (from attendance in records.ClassAttendances
                                 where attendance.PersonId == personId
                                 join day in records.Classes on attendance.ClassId equals day.Id
                                 where day.CourseId == courseId && day.HeldOn <= today
                                 select (DateOnly?)day.HeldOn).MaxAsync(cancellation);
-        return Retest.MayTry(checklist.Retest, tries, attendedOn, today);
+        EarlierTry[] tries =
+        [
+            .. sheets.Where(sheet => sheet.IsClosed || sheet.Outcome != PracticalOutcome.Incomplete).GroupBy(sheet => (sheet.ClassId, sheet.Try))
+                .Select(one => new EarlierTry(one.Max(sheet => sheet.ScoredOn), one.All(sheet => !sheet.IsClosed && sheet.Outcome == PracticalOutcome.Passed))),
+        ];
+        return new(Retest.MayTry(checklist.Retest, tries, attendedOn, today), sheets.Exists(sheet => sheet.IsClosed));
     }
 }

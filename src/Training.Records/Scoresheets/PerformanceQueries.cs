@@ -11,13 +11,13 @@ public static class PerformanceQueries
 
     /// <summary>
     /// Practicals at a checklist on the model or live, each with the sheets of everybody who scored the same try, and closed rounds of
-    /// calibration. The newest first; disputed copies are left out.
+    /// calibration. The newest first; disputed copies and what an appeal set aside are left out.
     /// </summary>
     public static async Task<IReadOnlyList<ScoredPerformance>> PerformancesAsync(
         this RecordsContext records, string checklistId, CancellationToken cancellation)
     {
-        var rows = await (from sheet in records.Scoresheets
-                          where sheet.ChecklistId == checklistId && sheet.Copy == 1
+        var rows = await (from sheet in records.CountingScoresheets()
+                          where sheet.ChecklistId == checklistId
                           join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
                           where !records.ScoresheetResults.Any(later => later.ScoresheetId == sheet.Id && later.Number > result.Number)
                           orderby sheet.ScoredOn descending, sheet.Id

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Training.Courses;
 
@@ -11,8 +12,11 @@ public static class StartedScoresheetKeeping
     /// </summary>
     /// <param name="records">Where to.</param>
     /// <param name="sheet">Without observations.</param>
+    /// <param name="choice">Whether its number is of the next try, or of one that another instructor scores.</param>
+    /// <param name="today">On the calendar of the site.</param>
     /// <param name="cancellation">Ends the wait.</param>
-    public static async Task<Kept> StartAsync(this RecordsContext records, StartedScoresheet sheet, CancellationToken cancellation)
+    public static async Task<Kept> StartAsync(
+        this RecordsContext records, StartedScoresheet sheet, TryChoice choice, DateOnly today, CancellationToken cancellation)
     {
         var problems = new List<Problem>();
         if (sheet.InstructorId == sheet.CandidateId) problems.Add(RecordsProblems.At("instructor", RecordsProblems.ScoresOneself));
@@ -20,15 +24,26 @@ public static class StartedScoresheetKeeping
         await records.RequireSnapshotAsync(sheet.CourseHash, problems, cancellation);
         if (problems.Count > 0) return new Kept.Refused(problems);
 
-        var first = await records.FindFirstAsync(sheet.Id, cancellation);
-        // What was started stays started, whatever became of the instructor's file.
-        if (first is null) problems.AddRange(await records.ProblemsOfFileAsync(sheet, cancellation));
-        if (problems.Count > 0) return new Kept.Refused(problems);
-        if (first is null && await records.TryInsertAsync(cancellation, sheet)) return new Kept.Stored(sheet.Id);
-        first ??= await records.FindFirstAsync(sheet.Id, cancellation);
-        return first?.IsStartedAs(sheet) == true
-            ? new Kept.AlreadyStored(sheet.Id)
-            : new Kept.Refused([RecordsProblems.At("scoresheet", RecordsProblems.StartedOtherwise, sheet.Id.ToString())]);
+        StartedKit[] kit = [.. sheet.UsedKit];
+        for (var attempt = 0; attempt < Bounds.Attempts; attempt++)
+        {
+            if (await records.FindFirstAsync(sheet.Id, cancellation) is { } first) return SameOrOther(first, sheet, choice);
+            // What was started stays started, whatever became of the instructor's file.
+            problems.AddRange(await records.ProblemsOfFileAsync(sheet, cancellation));
+            if (problems.Count > 0) return new Kept.Refused(problems);
+            var day = await records.Classes.AsNoTracking().SingleAsync(day => day.Id == sheet.ClassId, cancellation);
+            var tries = await records.TriesAtClassAsync(sheet.ClassId, sheet.CandidateId, sheet.ChecklistId, sheet.InstructorId, today, cancellation);
+            if (!tries.May(choice, sheet.Subject, sheet.Try))
+            {
+                var code = choice == TryChoice.Next ? RecordsProblems.TryTaken : RecordsProblems.NoSecondScoring;
+                return new Kept.Refused([RecordsProblems.At("scoresheet", code, sheet.Try.ToString(CultureInfo.InvariantCulture))]);
+            }
+
+            // No index can say that a try is somebody else's, since two may score it on purpose: of two starts at a class one looks again.
+            if (await records.TryInsertUnderAsync(day, sheet, cancellation, kit)) return new Kept.Stored(sheet.Id);
+        }
+
+        throw new InvalidOperationException($"Class {sheet.ClassId} was changed by others {Bounds.Attempts} times over.");
     }
 
     /// <summary>Keeps that the instructions were read. The first time stays.</summary>
@@ -110,6 +125,12 @@ public static class StartedScoresheetKeeping
         var courseId = await records.CourseSnapshots.Where(text => text.Hash == sheet.CourseHash).Select(text => text.CourseId).SingleAsync(cancellation);
         return await records.SheetProblemsAsync(sheet.InstructorId, sheet.CandidateId, courseId, sheet.Subject, sheet.Language, heldOn, cancellation);
     }
+
+    // The number of a next try is ours to give, and the first one stays; the number of a second scoring was chosen.
+    private static Kept SameOrOther(StartedScoresheet first, StartedScoresheet again, TryChoice choice) =>
+        first.IsStartedAs(again) && (choice == TryChoice.Next || first.Try == again.Try)
+            ? new Kept.AlreadyStored(first.Id)
+            : new Kept.Refused([RecordsProblems.At("scoresheet", RecordsProblems.StartedOtherwise, first.Id.ToString())]);
 
     private static Task<StartedScoresheet?> FindFirstAsync(this RecordsContext records, Guid sheetId, CancellationToken cancellation) =>
         records.StartedScoresheets.AsNoTracking().SingleOrDefaultAsync(other => other.Id == sheetId, cancellation);

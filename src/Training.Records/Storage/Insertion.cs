@@ -33,16 +33,22 @@ internal static class Insertion
     /// Inserts a row that no index can judge (an overlap, a seat): counts the version of what it hangs on up in the same transaction, so that
     /// of two at once one starts again.
     /// </summary>
+    /// <param name="records">Where to.</param>
+    /// <param name="holder">What it hangs on, as it was looked at.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    /// <param name="parts">Its own rows, named one by one: letting go of a row after a first attempt empties its lists.</param>
     /// <returns>False where another got through first, or a unique index refused; nothing was written then.</returns>
     /// <exception cref="InvalidOperationException">The context holds unsaved changes.</exception>
     internal static async Task<bool> TryInsertUnderAsync<THolder>(
-        this RecordsContext records, THolder holder, object row, CancellationToken cancellation)
+        this RecordsContext records, THolder holder, object row, CancellationToken cancellation, params object[] parts)
         where THolder : class, IVersioned
     {
         if (records.ChangeTracker.HasChanges()) throw new InvalidOperationException("Save or drop earlier changes first.");
         // What is tracked already cannot be attached a second time; nothing of it is unsaved.
         foreach (var tracked in records.ChangeTracker.Entries<THolder>().ToList()) tracked.State = EntityState.Detached;
-        var added = records.Add(row);
+        records.AddRange([row, .. parts]);
+        var added = records.ChangeTracker.Entries().Where(entry => entry.State == EntityState.Added).ToList();
         var touched = records.Attach(holder);
         touched.Property(entity => entity.Version).IsModified = true;
         try
@@ -51,7 +57,7 @@ internal static class Insertion
         }
         finally
         {
-            added.State = EntityState.Detached;
+            foreach (var entry in added) entry.State = EntityState.Detached;
             touched.State = EntityState.Detached;
         }
     }

@@ -12,7 +12,7 @@ public abstract partial class RecordsTests
         var sheet = Started(cast);
         await using var records = Database.Open();
 
-        Assert.IsType<Kept.Stored>(await records.StartAsync(sheet, Cancellation));
+        Assert.IsType<Kept.Stored>(await records.StartAsync(sheet, TryChoice.Next, Cast.Today, Cancellation));
         await records.MarkAsync(Mark(sheet, "grip", 2, Observation.DoneAfterPrompt), MarkEffect.GoesOn, Cancellation);
 
         var found = await records.FindStartedScoresheetAsync(cast.Instructor, sheet.Id, Cancellation);
@@ -30,10 +30,10 @@ public abstract partial class RecordsTests
         var cast = await Cast.CreateAsync(Database);
         var id = Guid.CreateVersion7();
         await using var records = Database.Open();
-        await records.StartAsync(Started(cast, id), Cancellation);
+        await records.StartAsync(Started(cast, id), TryChoice.Next, Cast.Today, Cancellation);
 
-        var again = await records.StartAsync(Started(cast, id), Cancellation);
-        var other = await records.StartAsync(Started(cast, id, kit: "Another hook"), Cancellation);
+        var again = await records.StartAsync(Started(cast, id), TryChoice.Next, Cast.Today, Cancellation);
+        var other = await records.StartAsync(Started(cast, id, kit: "Another hook"), TryChoice.Next, Cast.Today, Cancellation);
 
         Assert.IsType<Kept.AlreadyStored>(again);
         Assert.Equal([RecordsProblems.StartedOtherwise], Codes(other));
@@ -49,7 +49,7 @@ public abstract partial class RecordsTests
         var kept = await Task.WhenAll(Enumerable.Range(0, 20).Select(_ => Task.Run(async () =>
         {
             await using var records = Database.Open();
-            return await records.StartAsync(Started(cast, id), Cancellation);
+            return await records.StartAsync(Started(cast, id), TryChoice.Next, Cast.Today, Cancellation);
         })));
 
         Assert.Single(kept.OfType<Kept.Stored>());
@@ -63,9 +63,9 @@ public abstract partial class RecordsTests
         var other = await Cast.CreateAsync(Database);
         await using var records = Database.Open();
 
-        Assert.Contains(RecordsProblems.ScoresOneself, Codes(await records.StartAsync(Started(cast, candidate: cast.Instructor), Cancellation)));
-        Assert.Equal([RecordsProblems.NotInClass], Codes(await records.StartAsync(Started(cast, candidate: other.Worker), Cancellation)));
-        Assert.Equal([RecordsProblems.NotAScorer], Codes(await records.StartAsync(Started(cast, instructor: other.Instructor), Cancellation)));
+        Assert.Contains(RecordsProblems.ScoresOneself, Codes(await records.StartAsync(Started(cast, candidate: cast.Instructor), TryChoice.Next, Cast.Today, Cancellation)));
+        Assert.Equal([RecordsProblems.NotInClass], Codes(await records.StartAsync(Started(cast, candidate: other.Worker), TryChoice.Next, Cast.Today, Cancellation)));
+        Assert.Equal([RecordsProblems.NotAScorer], Codes(await records.StartAsync(Started(cast, instructor: other.Instructor), TryChoice.Next, Cast.Today, Cancellation)));
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public abstract partial class RecordsTests
         var cast = await Cast.CreateAsync(Database);
         var sheet = Started(cast);
         await using var records = Database.Open();
-        await records.StartAsync(sheet, Cancellation);
+        await records.StartAsync(sheet, TryChoice.Next, Cast.Today, Cancellation);
 
         await records.MarkAsync(Mark(sheet, "grip", 2, Observation.NotDone), MarkEffect.GoesOn, Cancellation);
         await records.MarkAsync(Mark(sheet, "grip", 2, Observation.Done), MarkEffect.GoesOn, Cancellation);
@@ -88,7 +88,7 @@ public abstract partial class RecordsTests
         var cast = await Cast.CreateAsync(Database);
         var sheet = Started(cast);
         await using var records = Database.Open();
-        await records.StartAsync(sheet, Cancellation);
+        await records.StartAsync(sheet, TryChoice.Next, Cast.Today, Cancellation);
 
         await Task.WhenAll(Enumerable.Range(1, 8).Select(place => Task.Run(async () =>
         {
@@ -105,7 +105,7 @@ public abstract partial class RecordsTests
         var cast = await Cast.CreateAsync(Database);
         var sheet = Started(cast);
         await using var records = Database.Open();
-        await records.StartAsync(sheet, Cancellation);
+        await records.StartAsync(sheet, TryChoice.Next, Cast.Today, Cancellation);
         await records.MarkAsync(Mark(sheet, "inspect-tongs", 1, Observation.Done), MarkEffect.GoesOn, Cancellation);
         await records.MarkAsync(Mark(sheet, "grip", 2, Observation.NotDone), MarkEffect.GoesOn, Cancellation);
 
@@ -121,7 +121,7 @@ public abstract partial class RecordsTests
         var cast = await Cast.CreateAsync(Database);
         var sheet = Started(cast);
         await using var records = Database.Open();
-        await records.StartAsync(sheet, Cancellation);
+        await records.StartAsync(sheet, TryChoice.Next, Cast.Today, Cancellation);
 
         Assert.IsType<Kept.Stored>(await records.MarkAsync(Mark(sheet, "grip", 2, Observation.NotDone), MarkEffect.Stops, Cancellation));
         Assert.IsType<Kept.AlreadyStored>(await records.MarkAsync(Mark(sheet, "grip", 2, Observation.NotDone), MarkEffect.Stops, Cancellation));
@@ -140,7 +140,7 @@ public abstract partial class RecordsTests
         var cast = await Cast.CreateAsync(Database);
         var sheet = Started(cast);
         await using var records = Database.Open();
-        await records.StartAsync(sheet, Cancellation);
+        await records.StartAsync(sheet, TryChoice.Next, Cast.Today, Cancellation);
 
         Assert.IsType<Kept.Stored>(await records.StopAsync(sheet.Id, "grip", Cancellation));
         Assert.IsType<Kept.AlreadyStored>(await records.StopAsync(sheet.Id, "lid", Cancellation));
@@ -154,8 +154,8 @@ public abstract partial class RecordsTests
         var cast = await Cast.CreateAsync(Database);
         var (signed, open) = (Started(cast), Started(cast));
         await using var records = Database.Open();
-        await records.StartAsync(signed, Cancellation);
-        await records.StartAsync(open, Cancellation);
+        await records.StartAsync(signed, TryChoice.Next, Cast.Today, Cancellation);
+        await records.StartAsync(open, TryChoice.Next, Cast.Today, Cancellation);
         await records.MarkAsync(Mark(signed, "grip", 2, Observation.Done), MarkEffect.GoesOn, Cancellation);
         await records.KeepAsync(cast.Sheet(signed.Id), Cast.PassedSheet(), Cast.Today, Cast.Zone, Cast.Now, Cancellation);
 
@@ -172,7 +172,7 @@ public abstract partial class RecordsTests
         var cast = await Cast.CreateAsync(Database);
         var (blank, marked, last) = (Started(cast, after: 0), Started(cast, after: 1), Started(cast, after: 2));
         await using var records = Database.Open();
-        foreach (var sheet in new[] { blank, marked, last }) await records.StartAsync(sheet, Cancellation);
+        foreach (var sheet in new[] { blank, marked, last }) await records.StartAsync(sheet, TryChoice.Next, Cast.Today, Cancellation);
         await records.MarkAsync(Mark(marked, "grip", 2, Observation.Done), MarkEffect.GoesOn, Cancellation);
 
         Assert.Equal([last.Id, marked.Id], (await records.OpenScoresheetsOfAsync(cast.Instructor, Cancellation)).Select(sheet => sheet.Id));

@@ -80,9 +80,9 @@ internal sealed partial class ClassRoom
     public Task<PlainBrowser> SignInAsync() => Site.SignInAsync(InstructorId);
 
     /// <summary>Starts a sheet, says that the instructions were read, and gives its address.</summary>
-    public async Task<string> StartAsync(PlainBrowser browser, Dictionary<string, string>? form = null)
+    public async Task<string> StartAsync(PlainBrowser browser, Dictionary<string, string>? form = null, string? path = null)
     {
-        var answer = await browser.PostAsync(StartPath, form ?? Form(), StartPath);
+        var answer = await browser.PostAsync(path ?? StartPath, form ?? Form(), path ?? StartPath);
         Assert.Equal((303, true), (answer.Status, answer.Location?.StartsWith("/en/scoresheets/", StringComparison.Ordinal)));
         Assert.Equal(303, (await browser.PostAsync($"{answer.Location}/instructions", [], StepPage)).Status);
         return answer.Location!; // not null: asserted
@@ -111,9 +111,9 @@ internal sealed partial class ClassRoom
     }
 
     /// <summary>Starts, marks and signs a sheet; gives its address.</summary>
-    public async Task<string> ScoreAsync(PlainBrowser browser, string letters, Dictionary<string, string>? form = null)
+    public async Task<string> ScoreAsync(PlainBrowser browser, string letters, Dictionary<string, string>? form = null, string? path = null)
     {
-        var sheet = await StartAsync(browser, form);
+        var sheet = await StartAsync(browser, form, path);
         await MarkAsync(browser, sheet, letters);
         var answer = await browser.PostExactlyAsync($"{sheet}/signature", await SignOffAsync(browser, sheet));
         Assert.True(answer.Status == 303 && answer.Location == sheet, string.Join(' ', Mend().Matches(answer.Html).Select(told => told.Value)));

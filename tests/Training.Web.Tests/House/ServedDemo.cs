@@ -207,7 +207,7 @@ public sealed class ServedDemo : IAsyncLifetime
             Language = Language.English, StartedAt = Now, IsIdentityConfirmed = true, Surroundings = "Gravel pad, shade, light wind.",
             Kit = "H-02", InstructionsReadAt = Now,
         };
-        Assert.IsType<Kept.Stored>(await records.StartAsync(sheet, CancellationToken.None));
+        Assert.IsType<Kept.Stored>(await records.StartAsync(sheet, TryChoice.Next, MadeDemo.Today, CancellationToken.None));
         return sheet;
     }
 

@@ -23,9 +23,20 @@ public sealed record ClassCandidate(Guid PersonId, string Name, IReadOnlyList<Pr
 
 /// <summary>One checklist on one subject, as a candidate stands with it.</summary>
 /// <param name="Practical">Which.</param>
-/// <param name="Sheet">The latest signed sheet, or null.</param>
-/// <param name="IsPassed">There is a pass that is new enough.</param>
-public sealed record PracticalLine(Practical Practical, SignedSheet? Sheet, bool IsPassed);
+/// <param name="Sheets">All signed sheets of the latest try that the visitor may know of: one a scorer. Empty where there is none.</param>
+/// <param name="IsPassed">There is a pass that is new enough, and no other scorer failed that try.</param>
+public sealed record PracticalLine(Practical Practical, IReadOnlyList<SignedSheet> Sheets, bool IsPassed)
+{
+    /// <summary>Names of who scored something whose outcome the visitor may not know yet; null where nothing is closed.</summary>
+    public string? ClosedBy { get; init; }
+
+    /// <summary>It is not shown, since it would tell about the model, which is closed.</summary>
+    public bool IsBehindModel { get; init; }
+
+    /// <summary>One scorer of the latest try passed it, and another failed it.</summary>
+    public bool IsDisputed =>
+        Sheets.Any(sheet => sheet.Outcome == PracticalOutcome.Passed) && Sheets.Any(sheet => sheet.Outcome == PracticalOutcome.Failed);
+}
 
 /// <summary>A checklist on one of its subjects.</summary>
 /// <param name="ChecklistId">Which checklist.</param>
@@ -48,7 +59,11 @@ public sealed record Practical(string ChecklistId, Subject On)
 /// <param name="Practical">Of which checklist, on what.</param>
 /// <param name="On">When.</param>
 /// <param name="Outcome">What it came to.</param>
-public sealed record SignedSheet(Practical Practical, DateOnly On, PracticalOutcome Outcome);
+/// <param name="ClassId">At which class.</param>
+/// <param name="Try">Which try at that class.</param>
+/// <param name="Scorer">Who scored it, by name.</param>
+/// <param name="IsClosed">The visitor may not know the outcome yet.</param>
+public sealed record SignedSheet(Practical Practical, DateOnly On, PracticalOutcome Outcome, Guid ClassId, int Try, string Scorer, bool IsClosed);
 
 /// <summary>What an instructor does next for a candidate. A closed family.</summary>
 public abstract record NextAct
@@ -65,6 +80,9 @@ public abstract record NextAct
     /// <summary>Score this.</summary>
     public sealed record Score(Practical Practical) : NextAct;
 
+    /// <summary>Another instructor scored this, and the visitor may not know yet what it came to; they may score the same try too.</summary>
+    public sealed record ScoredByAnother(Practical Practical) : NextAct;
+
     /// <summary>Passed everything that the course scores.</summary>
     public sealed record Nothing : NextAct;
 
@@ -74,8 +92,14 @@ public abstract record NextAct
     /// <summary>The candidate is the visitor, and nobody scores themselves.</summary>
     public sealed record Oneself : NextAct;
 
-    /// <summary>What comes next where the visitor scores today: the first practical without a pass that is new enough.</summary>
+    /// <summary>
+    /// What comes next where the visitor scores today: the first practical without a pass that is new enough, and that nobody else scores
+    /// behind a closed door.
+    /// </summary>
     /// <param name="practicals">In the order of the course, so that the model comes before a live snake.</param>
-    public static NextAct By(IEnumerable<PracticalLine> practicals) =>
-        practicals.FirstOrDefault(line => !line.IsPassed) is { } open ? new Score(open.Practical) : new Nothing();
+    public static NextAct By(IReadOnlyList<PracticalLine> practicals)
+    {
+        if (practicals.FirstOrDefault(line => line is { IsPassed: false, ClosedBy: null }) is { } open) return new Score(open.Practical);
+        return practicals.FirstOrDefault(line => !line.IsPassed) is { } closed ? new ScoredByAnother(closed.Practical) : new Nothing();
+    }
 }

@@ -41,13 +41,15 @@ internal static class ClassDayQueries
 
     /// <summary>One class day with everybody on its list.</summary>
     public static async Task<ClassDayPage> ClassDayPageAsync(
-        this RecordsContext records, ClassDay day, Course? course, Visitor visitor, CancellationToken cancellation)
+        this RecordsContext records, ClassDay day, Course? course, Visitor visitor, DateTimeOffset now, CancellationToken cancellation)
     {
         var people = await records.ClassAttendances.Where(row => row.ClassId == day.Id).Select(row => row.PersonId)
             .OrderBy(id => id).Take(MostCandidates).ToListAsync(cancellation);
         var names = await records.NamesAsync(people, day.HeldOn, cancellation);
         var practicals = course is null ? [] : Practical.AllOf(course);
-        var signed = await records.SignedAsync(people, [.. practicals.Select(practical => practical.ChecklistId)], cancellation);
+        var here = DecisionDay.On(now, TimeZoneInfo.FindSystemTimeZoneById(day.Zone));
+        var closed = records.SheetsClosedTo(visitor.PersonId, here);
+        var signed = await records.SignedAsync(people, [.. practicals.Select(practical => practical.ChecklistId)], closed, visitor.Today, cancellation);
         var open = (await records.OpenScoresheetsOfAsync(visitor.PersonId, cancellation))
             .Where(sheet => sheet.ClassId == day.Id).ToLookup(sheet => sheet.CandidateId);
         var isToday = day.HeldOn == visitor.Today;
@@ -55,6 +57,7 @@ internal static class ClassDayQueries
         {
             var sheets = signed.Where(sheet => sheet.CandidateId == id).Select(sheet => sheet.Sheet).ToList();
             List<PracticalLine> lines = [.. practicals.Select(practical => LineOf(course!, practical, sheets, visitor.Today))]; // not null: there are practicals
+            lines = lines.ConvertAll(line => BehindModel(line, lines));
             NextAct next = id == visitor.PersonId ? new NextAct.Oneself()
                 : open[id].FirstOrDefault() is { } started ? new NextAct.GoOn(started.Id, FirstWithoutMark(course, started))
                 : lines.Count == 0 || !day.Scores || !isToday ? new NextAct.NotHere()
@@ -91,23 +94,39 @@ internal static class ClassDayQueries
 
     // Newest first: the first of a practical is the latest.
     private static async Task<List<(Guid CandidateId, SignedSheet Sheet)>> SignedAsync(
-        this RecordsContext records, List<Guid> people, List<string> checklists, CancellationToken cancellation)
+        this RecordsContext records, List<Guid> people, List<string> checklists, IQueryable<ScoresheetRecord> closed, DateOnly today,
+        CancellationToken cancellation)
     {
         var rows = await (from sheet in records.CountingScoresheets()
                           where people.Contains(sheet.CandidateId) && checklists.Contains(sheet.ChecklistId)
                           join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
                           where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
                           orderby sheet.SignedAt descending
-                          select new { sheet.CandidateId, sheet.ChecklistId, sheet.Subject, sheet.ScoredOn, result.Outcome }).Take(MostSheets).ToListAsync(cancellation);
-        return rows.ConvertAll(row => (row.CandidateId, new SignedSheet(new(row.ChecklistId, row.Subject), row.ScoredOn, row.Outcome)));
+                          select new
+                          {
+                              sheet.CandidateId, sheet.ChecklistId, sheet.Subject, sheet.ScoredOn, result.Outcome, sheet.ClassId, sheet.Try, sheet.InstructorId,
+                              IsClosed = closed.Any(one => one.Id == sheet.Id),
+                          }).Take(MostSheets).ToListAsync(cancellation);
+        var names = await records.NamesAsync([.. rows.Select(row => row.InstructorId).Distinct()], today, cancellation);
+        return rows.ConvertAll(row => (row.CandidateId, new SignedSheet(
+            new(row.ChecklistId, row.Subject), row.ScoredOn, row.Outcome, row.ClassId, row.Try, names[row.InstructorId], row.IsClosed)));
     }
 
     private static PracticalLine LineOf(Course course, Practical practical, List<SignedSheet> sheets, DateOnly today)
     {
-        var own = sheets.Where(sheet => sheet.Practical == practical).ToList();
+        var closed = sheets.Where(sheet => sheet.Practical == practical && sheet.IsClosed).Select(sheet => sheet.Scorer).Distinct().ToList();
+        var tries = sheets.Where(sheet => sheet.Practical == practical && !sheet.IsClosed).GroupBy(sheet => (sheet.ClassId, sheet.Try))
+            .Select(one => new PracticalLine(practical, [.. one], false)).ToList();
         var earliest = Earliest(course, practical, today);
-        return new(practical, own.Count == 0 ? null : own[0], own.Exists(sheet => sheet.Outcome == PracticalOutcome.Passed && sheet.On >= earliest));
+        var isPassed = tries.Exists(one => !one.IsDisputed && one.Sheets.Any(sheet => sheet.Outcome == PracticalOutcome.Passed && sheet.On >= earliest));
+        return new(practical, tries.Count == 0 ? [] : tries[0].Sheets, isPassed) { ClosedBy = closed.Count == 0 ? null : string.Join(", ", closed) };
     }
+
+    // A sheet on a live snake would tell that the model was passed. So its line closes with the model's, whether there is such a sheet or not.
+    private static PracticalLine BehindModel(PracticalLine line, List<PracticalLine> lines) =>
+        line.Practical.On == Subject.Live && lines.Find(other => other.Practical == line.Practical with { On = Subject.Model }) is { ClosedBy: { } scorer }
+            ? new(line.Practical, [], false) { ClosedBy = scorer, IsBehindModel = true }
+            : line;
 
     private static DateOnly Earliest(Course course, Practical practical, DateOnly today) =>
         course.Scheme.Grant.OfType<Requirement.PassedPractical>()

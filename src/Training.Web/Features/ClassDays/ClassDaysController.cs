@@ -6,7 +6,7 @@ using Training.Web.Shelf;
 namespace Training.Web.Features.ClassDays;
 
 /// <summary>The instructor's own class days, and who waits there.</summary>
-public sealed class ClassDaysController(RecordsContext records, CourseShelf shelf) : Controller
+public sealed class ClassDaysController(RecordsContext records, CourseShelf shelf, TimeProvider clock) : Controller
 {
     /// <summary>All class days ahead, and those just gone.</summary>
     [HttpGet("/{language:language}/class-days")]
@@ -19,6 +19,6 @@ public sealed class ClassDaysController(RecordsContext records, CourseShelf shel
     {
         var visitor = HttpContext.Visitor();
         var day = await records.FindClassDayAsync(visitor, classId, cancellation);
-        return day is null ? NotFound() : View(await records.ClassDayPageAsync(day, shelf.Find(day.CourseId), visitor, cancellation));
+        return day is null ? NotFound() : View(await records.ClassDayPageAsync(day, shelf.Find(day.CourseId), visitor, clock.GetUtcNow(), cancellation));
     }
 }

@@ -21,6 +21,15 @@ public static class ScoresheetFormProblems
     /// <summary>The candidate attends another class first. Argument: the day of the last failure, written out.</summary>
     public const string ClassAgain = "scoresheet-form.class-again";
 
+    /// <summary>Another instructor scored the last try, and this one may not know yet what it came to.</summary>
+    public const string ScoredByAnother = "scoresheet-form.scored-by-another";
+
+    /// <summary>Another instructor began to score while the form was open: which try it is was not chosen.</summary>
+    public const string ScoredMeanwhile = "scoresheet-form.scored-meanwhile";
+
+    /// <summary>The try to score a second time is not there on that subject, or is open to the instructor.</summary>
+    public const string NoSuchTry = "scoresheet-form.no-such-try";
+
     /// <summary>The instructor taught the candidate within two years and gave no reason. Argument: the day, written out.</summary>
     public const string ReasonMissing = "scoresheet-form.reason-missing";
 

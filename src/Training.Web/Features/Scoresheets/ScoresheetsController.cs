@@ -49,9 +49,11 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
         Tell(problems);
         if (problems.Count > 0) return this.Mend("Form", new StartPage(start, form));
 
-        var kept = await records.StartAsync(sheet, cancellation);
+        var kept = await records.StartAsync(sheet, form.Choice, start.Today, cancellation);
         if (kept is not Kept.Refused refused) return this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/scoresheets/{sheet.Id}");
         Tell(refused.Problems);
+        // Somebody else may have started meanwhile: the form shows what can be chosen now.
+        start = await records.FindStartAsync(shelf, visitor, classId, personId, form.Checklist, now, cancellation) ?? start;
         Response.StatusCode = StatusCodes.Status409Conflict;
         return View("Form", new StartPage(start, form));
     }

@@ -23,6 +23,12 @@ public sealed class StartForm
     /// <summary>The candidate's identification was looked at.</summary>
     public bool IdentityConfirmed { get; init; }
 
+    /// <summary>The value of a <see cref="SecondScoring"/>; anything else is the next try.</summary>
+    public string? Second { get; init; }
+
+    /// <summary>How many tries of others the form offered to score too; null where it did not say.</summary>
+    public int? Offered { get; init; }
+
     /// <summary>Ground, light and weather.</summary>
     public string? Surroundings { get; init; }
 
@@ -50,6 +56,9 @@ public sealed class StartForm
     /// <summary>On what it is scored; anything but <c>live</c> is the model.</summary>
     public Subject ReadSubject() => Subject == "live" ? Training.Courses.Subject.Live : Training.Courses.Subject.Model;
 
+    /// <summary>Whether another's try is scored too.</summary>
+    public TryChoice Choice => string.IsNullOrEmpty(Second) ? TryChoice.Next : TryChoice.SecondScoring;
+
     /// <summary>Reads the form as a sheet of this start, and finds everything that is wrong with it.</summary>
     /// <param name="start">The class, the candidate and what is known of both.</param>
     /// <param name="now">UTC.</param>
@@ -58,8 +67,9 @@ public sealed class StartForm
     {
         var live = ReadSubject() == Training.Courses.Subject.Live && start.ModelPass is not null ? ReadLive(start, now, problems) : null;
         if (ReadSubject() == Training.Courses.Subject.Live && start.ModelPass is null) problems.Add(At(nameof(Subject), ScoresheetFormProblems.ModelFirst));
-        if (start.FindRetestProblem(ReadSubject()) is { } retest) problems.Add(retest);
+        if (Choice == TryChoice.Next && start.FindRetestProblem(ReadSubject()) is { } retest) problems.Add(retest);
         if (start.SetAside.Contains(ReadSubject())) problems.Add(At(nameof(Subject), ScoresheetFormProblems.SetAsideOfTheirs));
+        var number = ReadTry(start, problems);
         CheckReason(start, problems);
         var used = KitOnDay.Choose(start.Kit, [.. Kit], problems);
         return new()
@@ -72,7 +82,7 @@ public sealed class StartForm
             ChecklistId = start.Checklist.Id,
             ChecklistVersion = start.Checklist.Version,
             Subject = live is null ? Training.Courses.Subject.Model : Training.Courses.Subject.Live,
-            Try = start.TryOf(ReadSubject()),
+            Try = number,
             Language = LanguageTags.Find(Language ?? "") ?? start.CandidateLanguage,
             StartedAt = now,
             IsIdentityConfirmed = IdentityConfirmed,
@@ -90,6 +100,21 @@ public sealed class StartForm
             ModelPassId = live?.ModelPassId,
             SeparationReason = start.Bond is null ? null : SeparationReason?.Trim(),
         };
+    }
+
+    private int ReadTry(Start start, ICollection<Problem> problems)
+    {
+        var next = start.Tries.Next(ReadSubject());
+        if (Choice == TryChoice.Next)
+        {
+            // Who did not see that somebody else scores has not chosen: the same performance would become two tries.
+            if (Offered is { } offered && offered != start.Second.Count) problems.Add(At(nameof(Second), ScoresheetFormProblems.ScoredMeanwhile));
+            return next;
+        }
+
+        if (start.Second.FirstOrDefault(other => other.Value == Second && other.Subject == ReadSubject()) is { } chosen) return chosen.Try;
+        problems.Add(At(nameof(Second), ScoresheetFormProblems.NoSuchTry));
+        return next;
     }
 
     private LiveConditions ReadLive(Start start, DateTimeOffset now, ICollection<Problem> problems)

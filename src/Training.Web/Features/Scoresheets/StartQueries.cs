@@ -37,32 +37,44 @@ internal static class StartQueries
         var bond = course.Scheme.Separation == Separation.None
             ? null
             : ScorerBond.Find(await records.TeachingsOfAsync(personId, cancellation), visitor.PersonId, today);
+        var tries = await records.TriesAtClassAsync(classId, personId, checklist.Id, visitor.PersonId, today, cancellation);
         return new(
             day, course, checklist, personId, names[personId], candidate.Language, visitor.PersonId, day.HeldOn == today, bond,
-            await records.FindLatestModelPassAsync(personId, checklist.Id, cancellation),
-            await records.TriesAsync(classId, personId, checklist.Id, visitor.PersonId, cancellation),
-            await records.RetestsAsync(course.Id, checklist, personId, today, cancellation),
+            await records.FindLatestModelPassAsync(personId, checklist.Id, visitor.PersonId, today, cancellation),
+            tries, await records.NamesAsync([.. tries.Sheets.Select(sheet => sheet.InstructorId)], day.HeldOn, cancellation),
+            await records.RetestsAsync(course.Id, checklist, personId, visitor.PersonId, today, cancellation),
             await records.KitInUseAsync(day.HeldOn, cancellation),
             await records.SetAsideOfAsync(personId, checklist.Id, visitor.PersonId, cancellation),
             await records.WatchersAsync(classId, personId, visitor.PersonId, today, cancellation));
     }
 
     private static async Task<ModelPass?> FindLatestModelPassAsync(
-        this RecordsContext records, Guid personId, string checklistId, CancellationToken cancellation) =>
-        await (from sheet in records.CountingScoresheets()
-               where sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Subject == Subject.Model
-               join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
-               where result.Outcome == PracticalOutcome.Passed
-                   && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
-               orderby sheet.SignedAt descending, sheet.Id
-               select new ModelPass(sheet.FormId, sheet.CandidateId, sheet.ChecklistId, sheet.SignedAt)).FirstOrDefaultAsync(cancellation);
-
-    private static async Task<IReadOnlyDictionary<Subject, Retest>> RetestsAsync(
-        this RecordsContext records, string courseId, Checklist checklist, Guid personId, DateOnly today, CancellationToken cancellation)
+        this RecordsContext records, Guid personId, string checklistId, Guid instructorId, DateOnly today, CancellationToken cancellation)
     {
-        var retests = new Dictionary<Subject, Retest>();
+        var closed = records.SheetsClosedTo(instructorId, today);
+        // A try that another scorer failed is no pass: nobody meets a live snake on it.
+        var failed = from sheet in records.CountingScoresheets()
+                     where sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Subject == Subject.Model
+                     join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
+                     where result.Outcome == PracticalOutcome.Failed
+                         && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
+                     select new { sheet.ClassId, sheet.Try };
+        return await (from sheet in records.CountingScoresheets()
+                      where sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Subject == Subject.Model
+                          && !closed.Any(one => one.Id == sheet.Id) && !failed.Any(one => one.ClassId == sheet.ClassId && one.Try == sheet.Try)
+                      join result in records.ScoresheetResults on sheet.Id equals result.ScoresheetId
+                      where result.Outcome == PracticalOutcome.Passed
+                          && result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
+                      orderby sheet.SignedAt descending, sheet.Id
+                      select new ModelPass(sheet.FormId, sheet.CandidateId, sheet.ChecklistId, sheet.SignedAt)).FirstOrDefaultAsync(cancellation);
+    }
+
+    private static async Task<IReadOnlyDictionary<Subject, PracticalRetest>> RetestsAsync(
+        this RecordsContext records, string courseId, Checklist checklist, Guid personId, Guid scorerId, DateOnly today, CancellationToken cancellation)
+    {
+        var retests = new Dictionary<Subject, PracticalRetest>();
         foreach (var subject in checklist.Subjects)
-            retests[subject] = await records.MayTryPracticalAsync(courseId, checklist, subject, personId, today, cancellation);
+            retests[subject] = await records.MayTryPracticalAsync(courseId, checklist, subject, personId, scorerId, today, cancellation);
         return retests;
     }
 
@@ -71,15 +83,6 @@ internal static class StartQueries
         .. (await records.KitAsync(cancellation)).Select(kit => kit.On(day)).Where(piece => piece.State is not KitState.OutOfUse)
             .OrderBy(piece => piece.Kind),
     ];
-
-    private static async Task<IReadOnlyDictionary<Subject, int>> TriesAsync(
-        this RecordsContext records, Guid classId, Guid personId, string checklistId, Guid scorerId, CancellationToken cancellation) =>
-        await records.Scoresheets
-            .Where(sheet => sheet.ClassId == classId && sheet.CandidateId == personId && sheet.ChecklistId == checklistId && sheet.Copy == 1)
-            // What was set aside is no try; its own scorer's number stays taken all the same.
-            .Where(sheet => sheet.InstructorId == scorerId || !records.ScoresheetSetAsides.Any(aside => aside.ScoresheetId == sheet.Id))
-            .GroupBy(sheet => sheet.Subject).Select(group => new { group.Key, Highest = group.Max(sheet => sheet.Try) })
-            .ToDictionaryAsync(row => row.Key, row => row.Highest, cancellation);
 
     // Rule: docs/rules.md, "Appeals": another scorer repeats it. After another's sheet that counts the first may score again.
     private static async Task<IReadOnlyList<Subject>> SetAsideOfAsync(

@@ -72,9 +72,9 @@ public sealed class ClassDaysControllerTests(SharedSite shared)
     public void The_model_comes_before_a_live_snake_and_one_checklist_before_the_next(string[] passed, string next)
     {
         Practical[] practicals = [new("move", Subject.Model), new("move", Subject.Live), new("drill", Subject.Model)];
-        var lines = practicals.Select(practical => new PracticalLine(practical, null, passed.Contains($"{practical.ChecklistId} {practical.On}")));
+        var lines = practicals.Select(practical => new PracticalLine(practical, [], passed.Contains($"{practical.ChecklistId} {practical.On}")));
 
-        Assert.Equal(next, NextAct.By(lines) is NextAct.Score { Practical: var (checklist, on) } ? $"{checklist} {on}" : "");
+        Assert.Equal(next, NextAct.By([.. lines]) is NextAct.Score { Practical: var (checklist, on) } ? $"{checklist} {on}" : "");
     }
 
     [Fact]

@@ -118,6 +118,36 @@ public sealed class DecisionsControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task A_try_that_one_scorer_passed_and_another_failed_is_not_granted_and_the_lead_reads_why()
+    {
+        var cast = await ProgrammeCast.CreateAsync(shared.Site);
+        await cast.PassEverythingAsync();
+        var room = await ClassRoom.OpenAsync(shared.Site, instructorId: cast.Scorer);
+        await shared.Site.AddAsync(
+            new ClassAttendance { ClassId = room.ClassId, PersonId = cast.Worker }, new ClassScorer { ClassId = room.ClassId, InstructorId = cast.Teacher });
+        var start = $"/en/class-days/{room.ClassId}/candidates/{cast.Worker}/scoresheets";
+        // What was passed before is too old to count; today two score the same try.
+        await shared.Site.RecordAsync(async records => await records.Scoresheets
+            .Where(sheet => sheet.CandidateId == cast.Worker && sheet.ChecklistId == "bite-drill")
+            .ExecuteUpdateAsync(set => set.SetProperty(sheet => sheet.ScoredOn, ProgrammeCast.Today.AddYears(-3))));
+        var form = new Dictionary<string, string>(ClassRoom.Form()) { ["Checklist"] = "bite-drill" };
+        using var scorer = await shared.Site.SignInAsync(cast.Scorer);
+        using var teacher = await shared.Site.SignInAsync(cast.Teacher);
+        await room.ScoreAsync(scorer, "dddddddddddd", form, start);
+        await room.ScoreAsync(teacher, "n", new(form) { ["Id"] = Guid.CreateVersion7().ToString(), ["Second"] = "model-1" }, start);
+        using var lead = await shared.Site.SignInAsync(cast.Lead);
+
+        var page = (await lead.GetAsync(Path(cast.Worker))).Html;
+        Assert.Contains("Two instructors scored this try, and one of them did not pass it.", page, StringComparison.Ordinal);
+        Assert.Contains("Dos instructores evaluaron este intento", (await lead.GetAsync(Path(cast.Worker, tag: "es"))).Html, StringComparison.Ordinal);
+        Assert.Equal(422, (await lead.PostAsync(Path(cast.Worker), Grant(Guid.CreateVersion7()))).Status);
+        Assert.DoesNotContain(Path(cast.Worker), (await lead.GetAsync("/en/programme/decisions")).Html, StringComparison.Ordinal);
+
+        await room.ScoreAsync(scorer, "dddddddddddd", new(form) { ["Id"] = Guid.CreateVersion7().ToString() }, start);
+        Assert.Equal(303, (await lead.PostAsync(Path(cast.Worker), Grant(Guid.CreateVersion7()))).Status);
+    }
+
+    [Fact]
     public async Task A_refused_case_waits_no_longer_and_its_reason_is_shown()
     {
         var cast = await ProgrammeCast.CreateAsync(shared.Site);
