@@ -123,8 +123,8 @@ public enum SeverityFinding
 /// <param name="Likely">Its 95 % interval.</param>
 public readonly record struct YearlyChange(double Slope, Interval Likely)
 {
-    /// <summary>Whether the whole interval lies on one side of none.</summary>
-    public bool IsSure => Likely.Lower > 0 || Likely.Upper < 0;
+    /// <summary>Whether the whole interval lies beyond what matters to nobody, <see cref="ScorerSeverity.LeastDifference"/>, on one side.</summary>
+    public bool IsSure => Likely.Lower > ScorerSeverity.LeastDifference || Likely.Upper < -ScorerSeverity.LeastDifference;
 }
 
 /// <summary>A scorer's difference in one quarter.</summary>
