@@ -24,7 +24,7 @@ public sealed class FirstDayTests(Chromium chromium)
         await AddEmployerAsync(page);
         await ChooseCoursesAsync(page);
         await SendRosterAsync(page);
-        await PlanClassAsync(page);
+        await PlanClassAsync(site, page);
         await EarnCertificateAsync(site, page);
 
         await page.GotoAsync("/es/programme/first-day");
@@ -129,7 +129,7 @@ public sealed class FirstDayTests(Chromium chromium)
         await BackAsync(page, done: 5);
     }
 
-    private static async Task PlanClassAsync(IPage page)
+    private async Task PlanClassAsync(RunningSite site, IPage page)
     {
         await GoOnAsync(page, "Planear un día de clase");
         await page.Locator("#HeldOn").FillAsync("2026-12-03");
@@ -149,7 +149,46 @@ public sealed class FirstDayTests(Chromium chromium)
         await GoOnAsync(page, "Planear un día de clase");
         await PictureAsync(page, "teacher");
         await page.Locator("form[action$='/teachers'] button").ClickAsync();
+        // Nobody is put to a class without a file: the page says so, and what to do.
+        await PictureAsync(page, "no-file");
+        Assert.Equal(1, await page.Locator(".mend").CountAsync());
+        await WriteFileAsync(site, page);
+        await page.GotoAsync("/es/programme/first-day");
+        await GoOnAsync(page, "Planear un día de clase");
+        await page.Locator("form[action$='/teachers'] button").ClickAsync();
         await BackAsync(page, done: 6);
+    }
+
+    private async Task WriteFileAsync(RunningSite site, IPage page)
+    {
+        await page.GetByRole(AriaRole.Link, new() { Name = "Instructores", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Wanda Trujillo" }).ClickAsync();
+        foreach (var course in await page.Locator("#CourseId option").EvaluateAllAsync<string[]>("options => options.map(option => option.value)"))
+        {
+            await page.Locator("#CourseId").SelectOptionAsync(course);
+            await page.CheckAsync("[value=Teach-Model]");
+            await page.Locator("#Evidence").FillAsync("Dio dos clases acompañada por una responsable.");
+            await page.Locator("#StartsOn").FillAsync("2026-11-01");
+            await page.Locator("#EndsOn").FillAsync("2027-10-31");
+            await page.Locator("form[action$='/competences'] button").ClickAsync();
+        }
+
+        await PictureAsync(page, "file");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Wanda Trujillo" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Crear un código de un solo uso" }).ClickAsync();
+        await page.Locator("main form button.do").ClickAsync();
+        var code = await page.Locator("td.serial").First.InnerTextAsync();
+
+        var instructor = await chromium.OpenAsync(site, 390);
+        await instructor.GotoAsync("/es/first-sign-in");
+        await instructor.Locator("#Name").FillAsync("wanda.trujillo");
+        await instructor.Locator("#Code").FillAsync(code);
+        await instructor.Locator("#NewPassword").FillAsync(Password);
+        await instructor.Locator("#Again").FillAsync(Password);
+        await instructor.Locator("main form button.do").ClickAsync();
+        await instructor.GetByRole(AriaRole.Link, new() { Name = "Mi expediente" }).ClickAsync();
+        await DoAsync(instructor, "Lo declaro hoy");
+        await PictureAsync(instructor, "statement");
     }
 
     private async Task EarnCertificateAsync(RunningSite site, IPage page)

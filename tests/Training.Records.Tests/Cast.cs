@@ -57,14 +57,7 @@ internal sealed class Cast
         await records.SaveChangesAsync();
         await records.KeepSnapshotAsync(cast.CourseId, cast.CourseHash, "snapshot", Now, default);
         await records.KeepAsync(Appoint(cast.Instructor, AppointedRole.Instructor), default);
-        records.AddRange(
-            from duty in Enum.GetValues<Duty>()
-            from subject in Enum.GetValues<Subject>()
-            select new InstructorCompetence
-            {
-                Id = Guid.CreateVersion7(), EntryId = Guid.CreateVersion7(), PersonId = cast.Instructor, CourseId = cast.CourseId, Duty = duty, Subject = subject,
-                StartsOn = new(2024, 1, 1), EndsOn = new(2030, 12, 31), Evidence = "Scored six sheets together with a lead.", LeadId = cast.Lead, KeptAt = Now,
-            });
+        records.AddRange(cast.CompetenceOf(cast.Instructor));
         records.Add(new InstructorStatement { Id = Guid.CreateVersion7(), PersonId = cast.Instructor, StatedOn = new(2026, 1, 1), KeptAt = Now });
         await records.SaveChangesAsync();
         records.ChangeTracker.Clear();
@@ -72,6 +65,16 @@ internal sealed class Cast
         await records.KeepAsync(Appoint(cast.OtherLead, AppointedRole.ProgrammeLead), default);
         return cast;
     }
+
+    /// <summary>What lets an instructor teach and score this course, on the model and live.</summary>
+    internal IEnumerable<InstructorCompetence> CompetenceOf(Guid instructorId) =>
+        from duty in Enum.GetValues<Duty>()
+        from subject in Enum.GetValues<Subject>()
+        select new InstructorCompetence
+        {
+            Id = Guid.CreateVersion7(), EntryId = Guid.CreateVersion7(), PersonId = instructorId, CourseId = CourseId, Duty = duty, Subject = subject,
+            StartsOn = new(2024, 1, 1), EndsOn = new(2030, 12, 31), Evidence = "Scored six sheets together with a lead.", LeadId = Lead, KeptAt = Now,
+        };
 
     /// <summary>The hook found fit for half a year, forty days ago unless said otherwise.</summary>
     internal KitInspectionRecord Inspection(Guid id, int daysAgo = 40, string? unfit = null) => new()

@@ -109,7 +109,7 @@ public static class AppealQueries
     {
         var leads = await records.Appointments
             .Where(row => row.Role == AppointedRole.ProgrammeLead && row.StartsOn <= on && (row.EndsOn == null || row.EndsOn >= on))
-            .Select(row => row.PersonId).Distinct().OrderBy(id => id).Take(Most).ToListAsync(cancellation);
+            .Select(row => row.PersonId).Distinct().OrderByDescending(id => id).Take(Most).ToListAsync(cancellation);
         var file = await records.AppealFileAsync(appeal.PersonId, appeal.DecisionId, cancellation);
         return [.. leads.Where(lead => AppealIndependence.BondsOf(file, lead, on).Count == 0)];
     }

@@ -165,6 +165,7 @@ public abstract partial class RecordsTests
         var other = (await Cast.CreateAsync(Database)).Instructor;
         await using var records = Database.Open();
         records.Add(new ClassScorer { ClassId = cast.Class, InstructorId = other });
+        records.AddRange(cast.CompetenceOf(other));
         await records.SaveChangesAsync(Cancellation);
         return (cast, other);
     }

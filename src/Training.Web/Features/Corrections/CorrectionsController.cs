@@ -29,10 +29,12 @@ public sealed class CorrectionsController(
 
     /// <summary>Chooses what is to be done, and shows what it would change; nothing is kept.</summary>
     [HttpGet("/{language:language}/programme/courses/{courseId}/corrections/new")]
-    public async Task<IActionResult> New(string courseId, CorrectionForm form, CancellationToken cancellation) =>
-        await FindAsync(courseId, form, cancellation) is (var course, { } shown)
-            ? View(await PageAsync(course, shown, form, cancellation))
-            : NotFound();
+    public async Task<IActionResult> New(string courseId, CorrectionForm form, CancellationToken cancellation)
+    {
+        // Without a question there is nothing to correct yet: the list says where a correction starts.
+        if (string.IsNullOrEmpty(form.Question)) return Redirect($"/{Language.Tag()}/programme/courses/{courseId}/corrections");
+        return await FindAsync(courseId, form, cancellation) is (var course, { } shown) ? View(await PageAsync(course, shown, form, cancellation)) : NotFound();
+    }
 
     /// <summary>Keeps the correction and grades again.</summary>
     [HttpPost("/{language:language}/programme/courses/{courseId}/corrections")]
