@@ -61,9 +61,15 @@ public static class CorrectionQueries
         this RecordsContext records, KeyCorrectionRecord correction, int count, CancellationToken cancellation) =>
         await records.NotYetRegraded(correction).OrderBy(sitting => sitting.Id).Take(count).Select(sitting => sitting.FormId).ToListAsync(cancellation);
 
-    /// <summary>How many sittings do not follow the correction yet.</summary>
-    public static Task<int> CountNotYetRegradedAsync(this RecordsContext records, KeyCorrectionRecord correction, CancellationToken cancellation) =>
-        records.NotYetRegraded(correction).CountAsync(cancellation);
+    /// <summary>How many sittings do not follow the correction yet; none where a later correction of the same text replaced it.</summary>
+    public static async Task<int> CountNotYetRegradedAsync(
+        this RecordsContext records, KeyCorrectionRecord correction, CancellationToken cancellation) =>
+        await records.IsCountingAsync(correction, cancellation) ? await records.NotYetRegraded(correction).CountAsync(cancellation) : 0;
+
+    /// <summary>Whether the correction is the newest of its text, and so the one that grading follows.</summary>
+    public static async Task<bool> IsCountingAsync(this RecordsContext records, KeyCorrectionRecord correction, CancellationToken cancellation) =>
+        (await records.CorrectionsOfAsync(correction.CourseId, cancellation))
+            .First(other => (other.QuestionId, other.QuestionVersion) == (correction.QuestionId, correction.QuestionVersion)).Id == correction.Id;
 
     /// <summary>Sittings that a correction graded again, with the result before; the newest day first.</summary>
     public static async Task<IReadOnlyList<RegradedSitting>> RegradedAsync(

@@ -51,6 +51,11 @@ public sealed class KeyCorrectionRecord
 
     /// <summary>UTC.</summary>
     public required DateTimeOffset MadeAt { get; init; }
+
+    /// <summary>Whether both say the same about the same text, whenever they came.</summary>
+    public bool IsAs(KeyCorrectionRecord other) =>
+        (CourseId, QuestionId, QuestionVersion, Remedy, ByVersion, Reason, LeadId)
+        == (other.CourseId, other.QuestionId, other.QuestionVersion, other.Remedy, other.ByVersion, other.Reason, other.LeadId);
 }
 
 internal sealed class KeyCorrectionRecordConfiguration : IEntityTypeConfiguration<KeyCorrectionRecord>

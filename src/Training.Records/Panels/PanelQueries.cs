@@ -98,7 +98,7 @@ public static class PanelQueries
         var counts = await (from mark in records.Set<QuestionResultRecord>()
                             join result in records.SittingResults on mark.ResultId equals result.Id
                             join sitting in records.Sittings on result.SittingId equals sitting.Id
-                            where sitting.Copy == 1 && known.Contains(mark.QuestionVersion)
+                            where sitting.Copy == 1 && mark.Mark != Mark.LeftOut && known.Contains(mark.QuestionVersion)
                                 && !records.SittingResults.Any(later => later.SittingId == sitting.Id && later.Number > result.Number)
                             group mark by new { mark.QuestionId, mark.QuestionVersion, mark.Mark } into answers
                             select new { answers.Key.QuestionId, answers.Key.QuestionVersion, answers.Key.Mark, Count = answers.Count() }).ToListAsync(cancellation);

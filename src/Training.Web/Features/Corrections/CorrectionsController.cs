@@ -55,7 +55,14 @@ public sealed class CorrectionsController(
             ByHash = by?.Hash, ByVersion = by?.Questions.Single(question => question.Id == shown.Id).Version, Reason = reason,
             LeadId = HttpContext.Visitor().PersonId, MadeAt = now,
         };
-        await records.KeepAsync(correction, SetAside(course, correction), cancellation);
+        if (!await records.KeepAsync(correction, SetAside(course, correction), cancellation))
+        {
+            // The same form again is the same correction; with other entries, the first one stands.
+            var kept = await FindAsync(form.Id, cancellation);
+            if (kept is null || !kept.IsAs(correction)) return Conflict();
+            correction = kept;
+        }
+
         await regrading.ApplyAsync(records, correction, cancellation);
         return this.SeeOther($"/{Language.Tag()}/programme/corrections/{correction.Id}");
     }

@@ -51,6 +51,8 @@ public sealed class Regrading(
     /// <returns>How many sittings got a result.</returns>
     public async Task<int> ApplyAsync(RecordsContext records, KeyCorrectionRecord correction, CancellationToken cancellation)
     {
+        // What a later correction of the same text replaced asks for nothing any more: grading by the later one would never end its waiting.
+        if (!await records.IsCountingAsync(correction, cancellation)) return 0;
         var all = await corrections.ReadAsync(records, correction.CourseId, cancellation);
         var graded = 0;
         while (await records.NotYetRegradedAsync(correction, Batch, cancellation) is { Count: > 0 } waiting)

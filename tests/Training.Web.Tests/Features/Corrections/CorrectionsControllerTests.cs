@@ -80,6 +80,43 @@ public sealed class CorrectionsControllerTests : IDisposable
     }
 
     [Fact]
+    public async Task A_correction_that_a_later_one_replaced_waits_for_nothing_and_grades_nothing()
+    {
+        var (bad, _, sitting) = await FailedByAsync();
+        using var lead = await site.SignInAsync(await site.AppointedAsync(AppointedRole.ProgrammeLead));
+        var first = await ApplyAsync(lead, bad, "Two answers were right.");
+        await site.RecordAsync(async records => await records.KeepAsync(
+            new()
+            {
+                Id = Guid.CreateVersion7(), CourseId = "awareness", QuizId = Course.Quiz.Id, QuestionId = bad.Id, QuestionVersion = bad.Version,
+                Remedy = CorrectionRemedy.OtherKey, ByHash = Course.Hash, ByVersion = "a later text", Reason = "The key is known now.",
+                LeadId = await site.AppointedAsync(AppointedRole.ProgrammeLead), MadeAt = site.Clock.GetUtcNow().AddMinutes(1),
+            },
+            setAside: null,
+            default));
+
+        var again = await lead.PostAsync($"{first.Location}/regrading", [], page: first.Location!);
+
+        Assert.Equal(303, again.Status);
+        Assert.Equal(2, (await ResultsAsync(sitting)).Count);
+        Assert.Contains("every sitting follows", (await lead.GetAsync(first.Location!)).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_same_form_with_other_entries_is_refused_and_the_first_stands()
+    {
+        var (bad, _, sitting) = await FailedByAsync();
+        using var lead = await site.SignInAsync(await site.AppointedAsync(AppointedRole.ProgrammeLead));
+        var id = Guid.CreateVersion7();
+        await ApplyAsync(lead, bad, "Two answers were right.", id);
+
+        Assert.Equal(409, (await ApplyAsync(lead, bad, "No answer was right.", id)).Status);
+
+        Assert.Equal(2, (await ResultsAsync(sitting)).Count);
+        await site.RecordAsync(async records => Assert.Equal("Two answers were right.", (await records.KeyCorrections.SingleAsync()).Reason));
+    }
+
+    [Fact]
     public async Task Without_a_reason_nothing_is_kept_and_the_page_says_so()
     {
         var (bad, _, sitting) = await FailedByAsync();
