@@ -68,8 +68,10 @@ public static class CorrectionQueries
 
     /// <summary>Whether the correction is the newest of its text, and so the one that grading follows.</summary>
     public static async Task<bool> IsCountingAsync(this RecordsContext records, KeyCorrectionRecord correction, CancellationToken cancellation) =>
-        (await records.CorrectionsOfAsync(correction.CourseId, cancellation))
-            .First(other => (other.QuestionId, other.QuestionVersion) == (correction.QuestionId, correction.QuestionVersion)).Id == correction.Id;
+        !await records.KeyCorrections.AnyAsync(
+            other => other.CourseId == correction.CourseId && other.QuestionId == correction.QuestionId
+                && other.QuestionVersion == correction.QuestionVersion && other.MadeAt > correction.MadeAt,
+            cancellation);
 
     /// <summary>Sittings that a correction graded again, with the result before; the newest day first.</summary>
     public static async Task<IReadOnlyList<RegradedSitting>> RegradedAsync(

@@ -71,19 +71,13 @@ public static class PanelQueries
         this RecordsContext records, string quizId, int maxPoints, CancellationToken cancellation)
     {
         var people = new int[maxPoints + 1];
-        var rows = from sitting in records.Sittings
-                   join result in records.SittingResults on sitting.Id equals result.SittingId
-                   where sitting.QuizId == quizId && sitting.Copy == 1 && result.MaxPoints == maxPoints
-                       && !records.SittingResults.Any(later => later.SittingId == sitting.Id && later.Number > result.Number)
-                   orderby sitting.PersonId, sitting.StartedAt, sitting.Id
-                   select new { sitting.PersonId, result.Points };
-        Guid? last = null;
-        await foreach (var row in rows.AsAsyncEnumerable().WithCancellation(cancellation))
-        {
-            if (row.PersonId != last) people[row.Points]++;
-            last = row.PersonId;
-        }
-
+        var scores = await (from sitting in records.FirstSittings(quizId)
+                            join result in records.SittingResults on sitting.Id equals result.SittingId
+                            where result.MaxPoints == maxPoints
+                                && !records.SittingResults.Any(later => later.SittingId == sitting.Id && later.Number > result.Number)
+                            group result by result.Points into score
+                            select new { Points = score.Key, Count = score.Count() }).ToListAsync(cancellation);
+        foreach (var score in scores) people[score.Points] = score.Count;
         return people;
     }
 

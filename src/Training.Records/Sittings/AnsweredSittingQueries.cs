@@ -10,7 +10,7 @@ public static class AnsweredSittingQueries
 {
     /// <summary>
     /// Each person's first sitting of a quiz, marked by its latest result. Later sittings of the same person are left out, since they depend on
-    /// the first; so are disputed copies, and questions that were left out of the grading afterwards.
+    /// the first; so are disputed copies, what an appeal set aside, and questions that were left out of the grading afterwards.
     /// </summary>
     /// <param name="records">Where from.</param>
     /// <param name="quizId">Which quiz.</param>
@@ -52,12 +52,18 @@ public static class AnsweredSittingQueries
                 .OrderByDescending(text => text.LastOn).ThenBy(text => text.CourseHash, StringComparer.Ordinal),
         ];
 
+    /// <summary>
+    /// Each person's first sitting of a quiz, of those that count: what an appeal set aside says nothing, and a later one depends on the first.
+    /// </summary>
+    internal static IQueryable<SittingRecord> FirstSittings(this RecordsContext records, string quizId) =>
+        records.CountingSittings().Where(sitting => sitting.QuizId == quizId
+            && !records.CountingSittings().Any(earlier =>
+                earlier.PersonId == sitting.PersonId && earlier.QuizId == quizId && earlier.StartedAt < sitting.StartedAt));
+
     // The order is that of the sittings' key and of their results' key: no engine has to sort a million rows.
     private static IQueryable<AnsweredRow> AnsweredRows(this RecordsContext records, string quizId, IReadOnlyCollection<string> courseHashes) =>
-        from sitting in records.Sittings
-        where sitting.QuizId == quizId && sitting.Copy == 1 && courseHashes.Contains(sitting.CourseHash)
-        where !records.Sittings.Any(earlier =>
-            earlier.PersonId == sitting.PersonId && earlier.QuizId == quizId && earlier.Copy == 1 && earlier.StartedAt < sitting.StartedAt)
+        from sitting in records.FirstSittings(quizId)
+        where courseHashes.Contains(sitting.CourseHash)
         join result in records.SittingResults on sitting.Id equals result.SittingId
         where !records.SittingResults.Any(later => later.SittingId == sitting.Id && later.Number > result.Number)
         from marked in records.Set<QuestionResultRecord>().Where(marked => marked.ResultId == result.Id)

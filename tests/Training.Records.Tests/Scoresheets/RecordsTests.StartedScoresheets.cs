@@ -184,6 +184,20 @@ public abstract partial class RecordsTests
         return [.. found!.Observations.OrderBy(mark => mark.Position).Select(mark => $"{mark.Position} {mark.Observation}")];
     }
 
+    [Fact]
+    public async Task The_first_reading_of_the_instructions_stays()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        await using var records = Database.Open();
+        var sheet = Started(cast);
+        await records.StartAsync(sheet, TryChoice.Next, Cast.Today, Cancellation);
+
+        Assert.IsType<Kept.Stored>(await records.KeepReadAsync(sheet.Id, Cast.Now, Cancellation));
+        Assert.IsType<Kept.AlreadyStored>(await records.KeepReadAsync(sheet.Id, Cast.Now.AddMinutes(1), Cancellation));
+
+        Assert.Equal(Cast.Now, records.StartedScoresheets.Single(row => row.Id == sheet.Id).InstructionsReadAt);
+    }
+
     private static StartedScoresheet Started(
         Cast cast, Guid? id = null, string kit = "Hook 2", Guid? candidate = null, Guid? instructor = null, int after = 0) => new()
     {

@@ -37,16 +37,16 @@ public sealed class QuizTally(Quiz quiz, IEnumerable<Question> pool)
     /// <summary>Adds one sitting; one without questions counts for nothing.</summary>
     public void Add(AnsweredSitting sitting)
     {
-        var (asked, right) = (sitting.Questions.Count, sitting.Right);
+        var (asked, right, spoken) = (sitting.Questions.Count, sitting.Right, sitting.Language);
         if (asked == 0) return;
-        AddQuestions(sitting, asked, right);
+        AddQuestions(sitting, asked, right, spoken);
         AddToTable(sitting);
         _nested.Add(asked, right);
         if (asked == _items) _scores.Add(right);
         if (sitting.IsPassed) _passed++;
         if (right >= PassMarks.OfPercent(quiz.PassPercent, asked)) _reachedCut++;
         if (sitting.Questions.Any(question => question.Mark is Mark.Blank or Mark.Late)) _unfinished++;
-        if (sitting.Language is not { } language) return;
+        if (spoken is not { } language) return;
         var (all, passed) = _languages.GetValueOrDefault(language);
         _languages[language] = (all + 1, passed + (sitting.IsPassed ? 1 : 0));
     }
@@ -66,7 +66,7 @@ public sealed class QuizTally(Quiz quiz, IEnumerable<Question> pool)
                 .Select(one => one.Value.Analyse(_drawn.Result(one.Value.Key), _groups.Strata(one.Value.Key))),
         ]);
 
-    private void AddQuestions(AnsweredSitting sitting, int asked, int right)
+    private void AddQuestions(AnsweredSitting sitting, int asked, int right, Language? spoken)
     {
         var tallies = new QuestionTally[asked];
         var scores = new DrawnScore[asked];
@@ -81,7 +81,7 @@ public sealed class QuizTally(Quiz quiz, IEnumerable<Question> pool)
         }
 
         _drawn.Add(scores);
-        if (sitting.Language is { } language) _groups.Add(language is Language.English ? ComparedGroup.Reference : ComparedGroup.Focal, scores);
+        if (spoken is { } language) _groups.Add(language is Language.English ? ComparedGroup.Reference : ComparedGroup.Focal, scores);
         if (asked < 2) return; // nothing else tells how strong the person is
         var times = sitting.Times();
         for (var place = 0; place < asked; place++)

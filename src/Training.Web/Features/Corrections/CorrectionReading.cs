@@ -27,7 +27,7 @@ public sealed class CorrectionReading(CoursesByHash courses)
         return new KeyCorrection.OtherKey(row.QuestionId, row.QuestionVersion, by);
     }
 
-    /// <summary>The question in the text that was asked, from the course that serves or an earlier one; null where nobody was asked that text.</summary>
+    /// <summary>The question in the text that was asked, from the course that serves or an earlier one; null where no sitting was drawn from a text of the course that has it.</summary>
     public async Task<Question?> FindAskedAsync(RecordsContext records, Course course, string questionId, string version, CancellationToken cancellation)
     {
         foreach (var text in await records.DrawnTextsAsync(course.Quiz.Id, cancellation))

@@ -33,7 +33,7 @@ public sealed class Regrading(
             {
                 drawn++;
                 var (was, now) = (stored.Results[^1].Result, await RegradeAsync(records, course.Id, stored, all, cancellation));
-                if (was.IsPassed == now.IsPassed && was.Points == now.Points && was.MaxPoints == now.MaxPoints) continue;
+                if (!HasChanged(was, now)) continue;
                 changed.Add(new(
                     stored.Sitting.Id, stored.Sitting.PersonId, stored.TakenOn, was.IsPassed, was.Points, was.MaxPoints, now.IsPassed, now.Points, now.MaxPoints));
             }
@@ -71,8 +71,7 @@ public sealed class Regrading(
     {
         var now = clock.GetUtcNow();
         var (was, result) = (stored.Results[^1].Result, await RegradeAsync(records, correction.CourseId, stored, all, cancellation));
-        var hasChanged = was.IsPassed != result.IsPassed || was.Points != result.Points || was.MaxPoints != result.MaxPoints;
-        var mails = hasChanged ? await MailsAsync(records, correction, stored, was, result, now, cancellation) : [];
+        var mails = HasChanged(was, result) ? await MailsAsync(records, correction, stored, was, result, now, cancellation) : [];
         if (!await records.KeepRegradedAsync(stored.Sitting.Id, stored.Results.Count, result, correction.Id, mails, now, cancellation)) return false;
         if (result.IsPassed && !was.IsPassed)
             await decisions.DecideAsync(records, stored.Sitting.PersonId, stored.Sitting.Draw.QuizId, stored.Zone, now, cancellation);
@@ -108,6 +107,9 @@ public sealed class Regrading(
 
         return mails;
     }
+
+    private static bool HasChanged(SittingResult was, SittingResult now) =>
+        (was.IsPassed, was.Points, was.MaxPoints) != (now.IsPassed, now.Points, now.MaxPoints);
 
     private static IReadOnlyList<KeyCorrection> With(KeyCorrection correction, IEnumerable<KeyCorrection> others) =>
         [correction, .. others.Where(other => (other.QuestionId, other.Version) != (correction.QuestionId, correction.Version))];

@@ -4,6 +4,7 @@ using Training.Courses;
 using Training.Records;
 using Training.Scoring;
 using Training.Web.Features.Decisions;
+using Training.Web.Tests.Features.Sittings;
 using Training.Web.Tests.House;
 
 namespace Training.Web.Tests.Features.Corrections;
@@ -51,7 +52,7 @@ public sealed class CorrectionsControllerTests : IDisposable
     }
 
     [Fact]
-    public async Task The_wrong_text_is_drawn_no_more_and_a_sitting_under_way_is_graded_without_it()
+    public async Task The_wrong_text_is_drawn_no_more()
     {
         var (bad, _, _) = await FailedByAsync();
         using var lead = await site.SignInAsync(await site.AppointedAsync(AppointedRole.ProgrammeLead));
@@ -59,6 +60,22 @@ public sealed class CorrectionsControllerTests : IDisposable
 
         await site.RecordAsync(async records =>
             Assert.DoesNotContain(bad.Id, (await records.AskedAsync(Course, default)).Questions.Select(question => question.Id)));
+    }
+
+    [Fact]
+    public async Task A_sitting_under_way_is_graded_by_the_correction_when_it_is_sent()
+    {
+        await site.SitAsync(await site.PersonAsync(), 3);
+        using var quiz = await TakenQuiz.StartAsync(site);
+        using var lead = await site.SignInAsync(await site.AppointedAsync(AppointedRole.ProgrammeLead));
+        for (var number = 2; number <= quiz.Count; number++) await quiz.AnswerAsync(number);
+        await quiz.AnswerAsync(1, isRight: false);
+        await ApplyAsync(lead, quiz.QuestionAt(1), "Two answers were right.");
+
+        await quiz.SubmitAsync();
+
+        var result = Assert.Single(await ResultsAsync(quiz.Id));
+        Assert.Equal((true, 9, 9, Mark.LeftOut), (result.IsPassed, result.Points, result.MaxPoints, result.Questions[0].Mark));
     }
 
     [Fact]
