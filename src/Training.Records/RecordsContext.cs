@@ -218,6 +218,15 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Codes that make the first lead.</summary>
     public DbSet<FirstLeadCode> FirstLeadCodes => Set<FirstLeadCode>();
 
+    /// <summary>Reviews that were opened after events.</summary>
+    public DbSet<ReviewRecord> Reviews => Set<ReviewRecord>();
+
+    /// <summary>"Do not handle until reviewed", about people.</summary>
+    public DbSet<HoldRecord> Holds => Set<HoldRecord>();
+
+    /// <summary>What leads concluded.</summary>
+    public DbSet<ReviewConclusionRecord> ReviewConclusions => Set<ReviewConclusionRecord>();
+
     /// <summary>Which courses are used, the newest row last.</summary>
     public DbSet<CourseChoice> CourseChoices => Set<CourseChoice>();
 

@@ -236,5 +236,14 @@ public static class RecordsProblems
     /// <summary>A conflict with the employer. Argument: since when.</summary>
     public const string ConflictWithEmployer = "records.conflict-with-employer";
 
+    /// <summary>No such review.</summary>
+    public const string ReviewUnknown = "records.review-unknown";
+
+    /// <summary>A conclusion before the day on which the review was opened. Argument: that day.</summary>
+    public const string BeforeReview = "records.before-review";
+
+    /// <summary>The review was concluded before, in other words or by another lead. Argument: the day.</summary>
+    public const string ReviewConcluded = "records.review-concluded";
+
     internal static Problem At(string part, string code, params IReadOnlyList<string> arguments) => new(code, Place.Of(part), arguments);
 }
