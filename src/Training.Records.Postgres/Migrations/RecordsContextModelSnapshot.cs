@@ -1186,6 +1186,24 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("FirstLeadCodes", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.HoldRecord", b =>
+                {
+                    b.Property<Guid>("ReviewId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("date");
+
+                    b.HasKey("ReviewId");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("Holds", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.InstructorCompetence", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2287,6 +2305,79 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("Representatives", null, t =>
                         {
                             t.HasCheckConstraint("CK_Representative_Dates", "\"EndsOn\" IS NULL OR \"EndsOn\" >= \"StartsOn\"");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewConclusionRecord", b =>
+                {
+                    b.Property<Guid>("ReviewId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("ConcludedOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("ReviewId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("ReviewConclusions", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Cause")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<Guid>("EventId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<DateOnly>("OpenedOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("SiteId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("SubjectId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OpenedOn");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SiteId");
+
+                    b.HasIndex("EventId", "SubjectId")
+                        .IsUnique();
+
+                    b.ToTable("Reviews", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Review_Subject", "\"SubjectId\" = \"PersonId\" OR (\"PersonId\" IS NULL AND \"SubjectId\" = \"SiteId\")");
                         });
                 });
 
@@ -3915,6 +4006,21 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.HoldRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ReviewRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.HoldRecord", "ReviewId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.InstructorCompetence", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -4310,6 +4416,34 @@ namespace Training.Records.Postgres.Migrations
                         .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewConclusionRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ReviewRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.ReviewConclusionRecord", "ReviewId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Training.Records.RosterUpload", b =>

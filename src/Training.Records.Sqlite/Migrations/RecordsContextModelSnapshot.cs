@@ -1181,6 +1181,24 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("FirstLeadCodes", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.HoldRecord", b =>
+                {
+                    b.Property<Guid>("ReviewId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ReviewId");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("Holds", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.InstructorCompetence", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2282,6 +2300,79 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("Representatives", null, t =>
                         {
                             t.HasCheckConstraint("CK_Representative_Dates", "\"EndsOn\" IS NULL OR \"EndsOn\" >= \"StartsOn\"");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewConclusionRecord", b =>
+                {
+                    b.Property<Guid>("ReviewId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ConcludedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ReviewId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("ReviewConclusions", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Cause")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EventId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("OpenedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SubjectId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OpenedOn");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SiteId");
+
+                    b.HasIndex("EventId", "SubjectId")
+                        .IsUnique();
+
+                    b.ToTable("Reviews", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Review_Subject", "\"SubjectId\" = \"PersonId\" OR (\"PersonId\" IS NULL AND \"SubjectId\" = \"SiteId\")");
                         });
                 });
 
@@ -3910,6 +4001,21 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.HoldRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ReviewRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.HoldRecord", "ReviewId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.InstructorCompetence", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -4305,6 +4411,34 @@ namespace Training.Records.Sqlite.Migrations
                         .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewConclusionRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ReviewRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.ReviewConclusionRecord", "ReviewId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("Training.Records.RosterUpload", b =>
