@@ -5,6 +5,7 @@ using Training.Certification;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Features.Certificates;
+using Training.Web.Features.Reminders;
 using Training.Web.Problems;
 using Training.Web.Settings;
 using Training.Web.Shelf;
@@ -30,15 +31,18 @@ internal static class DemoCommand
         if (options is not null) PaperFaces.Read(options.Papers, problems);
         var place = new DemoPlace(options?.DataFolder ?? "var");
         place.LookForStrangers(problems);
-        if (problems.Count == 0) await RunAsync(settings, place, problems);
+        if (problems.Count == 0 && options is not null) await RunAsync(settings, options.Demo, place, problems);
         foreach (var problem in problems) await Console.Error.WriteLineAsync(ProblemText.Line(problem, CultureInfo.CurrentUICulture));
         return problems.Count == 0 ? 0 : 1;
     }
 
-    private static async Task RunAsync(string[] settings, DemoPlace place, List<Problem> problems)
+    private static async Task RunAsync(string[] settings, DemoOptions demo, DemoPlace place, List<Problem> problems)
     {
         var data = DemoData.Read(DataFolder);
-        await using var app = Site.Build([.. settings, .. Settings(data.Provider, place)], services => services.AddSingleton(new DemoMark(IsOn: true)));
+        await using var app = Site.Build(
+            [.. settings, .. Settings(data.Provider, place)],
+            services => services.AddSingleton(new DemoMark(IsOn: true))
+                .AddSingleton<TimeProvider>(new DemoClock(TimeProvider.System, demo.DaysAhead)).AddReminderClock());
         var reading = CourseReader.Read(CourseFiles.FromFolder(app.Services.GetRequiredService<TrainingOptions>().CoursesFolder), CourseAddresses.OfModule);
         if (reading.Problems.Count > 0)
         {
@@ -46,13 +50,15 @@ internal static class DemoCommand
             return;
         }
 
-        var clock = app.Services.GetRequiredService<TimeProvider>();
-        var today = DecisionDay.On(clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(data.Provider.Zone));
+        var zone = TimeZoneInfo.FindSystemTimeZoneById(data.Provider.Zone);
+        // The machine's day: the demo of today is kept while its own clock is moved.
+        var madeFor = DecisionDay.On(TimeProvider.System.GetUtcNow(), zone);
         var courses = reading.Courses.ToDictionary(course => course.Id, StringComparer.Ordinal);
-        if (!place.IsOf(today, await SchemaAsync(app))) await MakeAsync(app, data, reading, courses, place, today);
+        if (!place.IsOf(madeFor, await SchemaAsync(app))) await MakeAsync(app, data, reading, courses, place, madeFor);
 
         await using (var records = await OpenAsync(app))
         {
+            var today = DecisionDay.On(app.Services.GetRequiredService<TimeProvider>().GetUtcNow(), zone);
             await new DemoSummary(records, courses, today, Console.Out).PrintAsync(place, new Uri(Address), data.Provider.Password, CancellationToken.None);
         }
 
@@ -108,7 +114,7 @@ internal static class DemoCommand
     private static Task<RecordsContext> OpenAsync(WebApplication app) =>
         app.Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
 
-    // On the command line, where nothing overrides them: the demo's own database, and this machine only.
+    // On the command line, where nothing overrides them: the demo's own database, this machine only, and mails to invented people as files.
     private static string[] Settings(DemoProvider provider, DemoPlace place) =>
     [
         $"--Urls={Address}",
@@ -116,6 +122,7 @@ internal static class DemoCommand
         $"--Training:DataFolder={place.Folder}",
         "--Training:Database:Engine=Sqlite",
         $"--Training:Database:Connection=Data Source={place.Database}",
+        "--Training:Mail:Host=",
         $"--Training:Provider:Name={provider.Name}",
         $"--Training:Provider:Address={provider.Address}",
         $"--Training:Provider:TimeZone={provider.Zone}",

@@ -14,6 +14,8 @@ internal sealed class DemoPlace(string dataFolder)
 
     public string Papers => Path.Combine(Folder, "papers");
 
+    private string Mail => Path.Combine(Folder, "mail");
+
     private string NoteFile => Path.Combine(Folder, "made.json");
 
     /// <summary>Whether a whole demo of this day lies here, made by a program with this schema.</summary>
@@ -32,7 +34,7 @@ internal sealed class DemoPlace(string dataFolder)
         // The pool keeps a deleted file open.
         SqliteConnection.ClearAllPools();
         foreach (var file in new[] { Database, $"{Database}-wal", $"{Database}-shm" }) File.Delete(file);
-        if (Directory.Exists(Papers)) Directory.Delete(Papers, recursive: true);
+        foreach (var folder in new[] { Papers, Mail }.Where(Directory.Exists)) Directory.Delete(folder, recursive: true);
         Directory.CreateDirectory(Papers);
         Write(new(today, schema, IsWhole: false));
     }

@@ -9,6 +9,9 @@ public static class SettingsProblems
     /// <summary>A required setting is missing: {0} the key as an environment variable.</summary>
     public const string Missing = "settings.missing";
 
+    /// <summary>A setting that only the demo obeys: {0} the key as an environment variable.</summary>
+    public const string DemoOnly = "settings.demo-only";
+
     /// <summary>A value that is none of a list: {0} the value, {1} the list.</summary>
     public const string ValueUnknown = "settings.value-unknown";
 

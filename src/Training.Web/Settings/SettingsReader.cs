@@ -25,13 +25,16 @@ public static class SettingsReader
         return problems.Count > before ? null : options;
     }
 
-    /// <summary>What <c>serve</c> needs besides: an address for QR codes has no honest default.</summary>
+    /// <summary>What <c>serve</c> needs besides: an address for QR codes, which has no honest default, and the machine's own clock.</summary>
     public static void LookForServing(TrainingOptions options, ICollection<Problem> problems)
     {
         if (options.PublicAddress is null)
         {
             problems.Add(new(SettingsProblems.Missing, Place.Of("Training:PublicAddress"), "Training__PublicAddress"));
         }
+
+        // A certificate decided on a day that has not come would be false.
+        if (options.Demo.DaysAhead != 0) problems.Add(new(SettingsProblems.DemoOnly, Place.Of("Training:Demo:DaysAhead"), "Training__Demo__DaysAhead"));
     }
 
     /// <summary>Every setting: its key below <c>Training</c> with colons, and the property that holds it.</summary>

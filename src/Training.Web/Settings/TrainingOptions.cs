@@ -43,6 +43,9 @@ public sealed class TrainingOptions
     /// <summary>When reminders are made.</summary>
     public RemindersOptions Reminders { get; init; } = new();
 
+    /// <summary>What only the demo obeys.</summary>
+    public DemoOptions Demo { get; init; } = new();
+
     /// <summary>An address that strangers reach, for papers and mails.</summary>
     /// <param name="path">Below <see cref="PublicAddress"/>, without a slash at its start.</param>
     /// <exception cref="InvalidOperationException">No public address is set; <c>serve</c> and the demo do not start without one.</exception>

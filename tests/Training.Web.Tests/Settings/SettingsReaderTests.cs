@@ -96,6 +96,17 @@ public sealed class SettingsReaderTests
         Assert.Equal(SettingsProblems.Missing, Assert.Single(problems).Code);
     }
 
+    [Fact]
+    public void Only_the_demo_moves_its_clock()
+    {
+        var problems = new List<Problem>();
+        var options = Read([new("Training:PublicAddress", "https://training.example.org"), new("Training:Demo:DaysAhead", "50")], out _)!;
+
+        SettingsReader.LookForServing(options, problems);
+
+        Assert.Equal(SettingsProblems.DemoOnly, Assert.Single(problems).Code);
+    }
+
     private static TrainingOptions? Read(IEnumerable<KeyValuePair<string, string?>> settings, out List<Problem> problems)
     {
         problems = [];

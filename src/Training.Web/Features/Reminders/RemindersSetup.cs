@@ -20,7 +20,7 @@ public static class RemindersSetup
         return services;
     }
 
-    /// <summary>The clock of the jobs, in this process: <c>serve</c> has one, the demo has none.</summary>
+    /// <summary>The clock of the jobs, in this process: <c>serve</c> and the demo have one, tests start the jobs themselves.</summary>
     /// <remarks>In memory, on every engine: what is due is worked out from the records, so a lost queue loses nothing (docs/decisions.md).</remarks>
     public static IServiceCollection AddReminderClock(this IServiceCollection services)
     {
