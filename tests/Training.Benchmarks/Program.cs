@@ -14,6 +14,9 @@ return args switch
     ["records"] => await FromRecords.RunAsync([2_000, 20_000]),
     ["records", .. var steps] when steps.All(step => Number(step, 10, 200_000) is not null) =>
         await FromRecords.RunAsync([.. steps.Select(step => int.Parse(step, CultureInfo.InvariantCulture))]),
+    ["standing"] => await StandingAtSize.RunAsync([10_000, 100_000, 1_000_000]),
+    ["standing", .. var steps] when steps.All(step => Number(step, 10_000, 10_000_000) is not null) =>
+        await StandingAtSize.RunAsync([.. steps.Select(step => int.Parse(step, CultureInfo.InvariantCulture))]),
     _ => Usage(),
 };
 
@@ -26,6 +29,7 @@ static int Usage()
         statistics [people]   statistics of people × 50 answers here and in R (1000 to 200000 people; left out: 20000)
         stream [answers …]    so many answers through the tallies, one run each ({FewestAnswers} to {MostAnswers}; left out: 1, 10, 100 million)
         records [sittings …]  so many sittings of 50 answers in an embedded database, analysed one run each (10 to 200000; left out: 2000, 20000)
+        standing [certifications …] an employer's pages and the daily rounds beside so many certifications (10000 to 10000000; left out: 10 thousand, 100 thousand, 1 million)
         """);
     return 2;
 }

@@ -15,3 +15,9 @@ public readonly record struct Milestone(Duration? Before)
     /// <summary>As it is stored: <c>P60D</c> before the last day, <c>after</c> for the day after it.</summary>
     public override string ToString() => Before?.ToString() ?? "after";
 }
+
+/// <summary>Last days of periods that one milestone is looked for at.</summary>
+/// <param name="Milestone">Which.</param>
+/// <param name="From">The first of them.</param>
+/// <param name="Through">The last of them.</param>
+public sealed record MilestoneSpan(Milestone Milestone, DateOnly From, DateOnly Through);

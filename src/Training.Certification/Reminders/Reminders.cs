@@ -35,26 +35,59 @@ public static class Reminders
         [.. Owed(held, remind, after).Where(reminder => reminder.DueOn > after && reminder.DueOn <= through)];
 
     /// <summary>
-    /// No milestone of a period that ends after this day has come by <paramref name="day"/>: later periods need not be looked at. Some that
-    /// end before it have none either.
+    /// The last days of periods for which a milestone is the latest that has come by a day, and may still go out: what <see cref="On"/> can
+    /// name on that day ends in one of these spans, and its milestone is the span's. By last day, without overlap.
     /// </summary>
-    /// <param name="remind">All milestones of all schemes that are looked at.</param>
+    /// <param name="remind">The scheme's milestones before the last day, in any order.</param>
     /// <param name="day">The day.</param>
-    public static DateOnly LastExpiry(IEnumerable<Duration> remind, DateOnly day) =>
+    public static IReadOnlyList<MilestoneSpan> StandingSpans(IReadOnlyList<Duration> remind, DateOnly day) =>
+        Spans(day.AddDays(-DaysLate), LastExpiry(remind, day), expiresOn => Milestones(remind, expiresOn)
+            .Where(milestone => milestone.Of(expiresOn) <= day).Cast<Milestone?>().LastOrDefault());
+
+    /// <summary>
+    /// The last days of periods of which a milestone falls due after a day, through another; where several do, the first of them names the
+    /// span. What <see cref="Ahead"/> can list ends in one of these spans. By last day, without overlap.
+    /// </summary>
+    /// <param name="remind">The scheme's milestones before the last day, in any order.</param>
+    /// <param name="after">The day before the first that is asked for.</param>
+    /// <param name="through">The last day that is asked for.</param>
+    public static IReadOnlyList<MilestoneSpan> ComingSpans(IReadOnlyList<Duration> remind, DateOnly after, DateOnly through) =>
+        Spans(after.AddDays(-1), LastExpiry(remind, through), expiresOn => Milestones(remind, expiresOn)
+            .Where(milestone => milestone.Of(expiresOn) is var dueOn && dueOn > after && dueOn <= through).Cast<Milestone?>().FirstOrDefault());
+
+    // No milestone of a period that ends after this day has come. Some that end before it have none either.
+    private static DateOnly LastExpiry(IReadOnlyList<Duration> remind, DateOnly day) =>
         // Counting forward and counting back differ where months clamp: from 28 February a month on is 28 March, from 31 March a month back too.
         remind.Select(before => before.After(day)).Append(day).Max().AddDays(MostClamped);
+
+    private static List<MilestoneSpan> Spans(DateOnly from, DateOnly through, Func<DateOnly, Milestone?> find)
+    {
+        var spans = new List<MilestoneSpan>();
+        for (var day = from; day <= through; day = day.AddDays(1))
+        {
+            if (find(day) is not { } milestone) continue;
+            if (spans.Count > 0 && spans[^1] is { } last && last.Milestone == milestone && last.Through.AddDays(1) == day) spans[^1] = last with { Through = day };
+            else spans.Add(new(milestone, day, day));
+        }
+
+        return spans;
+    }
+
+    // By their days; of two on one day, one is enough.
+    private static IEnumerable<Milestone> Milestones(IReadOnlyList<Duration> remind, DateOnly expiresOn) =>
+        remind.Select(before => new Milestone(before)).Append(Milestone.DayAfter)
+            .DistinctBy(milestone => milestone.Of(expiresOn))
+            .OrderBy(milestone => milestone.Of(expiresOn));
 
     // Every milestone of the period that counts on the day, by its date; none where the holder is owed nothing on that day.
     private static IEnumerable<Reminder> Owed(HeldCertification held, IReadOnlyList<Duration> remind, DateOnly day)
     {
         if (Standings.On(held, day) is null or Standing.Withdrawn or Standing.Suspended) return [];
         var period = Standings.FindPeriod(held, day)!; // not null: it has a standing
-        return remind.Select(before => new Milestone(before)).Append(Milestone.DayAfter)
+        return Milestones(remind, period.ExpiresOn)
             .Select(milestone => new Reminder(held.PersonId, held.SchemeId, period.Number, milestone, milestone.Of(period.ExpiresOn), period.ExpiresOn))
-            // On the first day the holder has just been told; of two milestones on one day, one is enough.
-            .Where(reminder => reminder.DueOn > period.StartsOn)
-            .DistinctBy(reminder => reminder.DueOn)
-            .OrderBy(reminder => reminder.DueOn);
+            // On the first day the holder has just been told.
+            .Where(reminder => reminder.DueOn > period.StartsOn);
     }
 
     private static DateOnly? LastDay(HeldCertification held, DateOnly day) => Standings.ExpiresOn(held, day)?.AddDays(DaysLate);

@@ -8,6 +8,16 @@ namespace Training.Records;
 /// <summary>A decision read back.</summary>
 public sealed record StoredDecision(MadeDecision Made, DateTimeOffset KeptAt);
 
+/// <summary>Whether those count of whom a reminder was made already.</summary>
+public enum MadeReminders
+{
+    /// <summary>They do.</summary>
+    Included,
+
+    /// <summary>They do not.</summary>
+    LeftOut,
+}
+
 /// <summary>Reads what decisions are made from, and what they made.</summary>
 public static class DecisionQueries
 {
@@ -47,24 +57,40 @@ public static class DecisionQueries
     public static IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(this RecordsContext records, CancellationToken cancellation) =>
         records.AllHeldCertificationsAsync(PersonsABatch, cancellation);
 
-    /// <summary>Everything that the people of one employer hold or held who work there on a day, read as <see cref="AllHeldCertificationsAsync(RecordsContext, CancellationToken)"/>.</summary>
-    public static IAsyncEnumerable<HeldCertification> HeldCertificationsOfEmployerAsync(
-        this RecordsContext records, Guid employerId, DateOnly day, CancellationToken cancellation) =>
-        records.HeldCertificationsAsync(
-            records.Persons.Where(person => records.Employments.Any(row =>
-                row.PersonId == person.Id && row.EmployerId == employerId && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))),
-            PersonsABatch, cancellation);
-
     /// <summary>
-    /// Everything that those people hold or held of whom some period ends within a span, read as
-    /// <see cref="AllHeldCertificationsAsync(RecordsContext, CancellationToken)"/>.
+    /// What ends within a span under a scheme, as a whole, 200 people at a time by last day: it reads that span of an index, however much
+    /// else is stored. A period that was renewed by the day is not looked for.
     /// </summary>
-    public static IAsyncEnumerable<HeldCertification> HeldCertificationsEndingAsync(
-        this RecordsContext records, DateOnly from, DateOnly through, CancellationToken cancellation) =>
-        records.HeldCertificationsAsync(
-            records.Persons.Where(person => records.Periods.Any(period =>
-                period.PersonId == person.Id && period.ExpiresOn >= from && period.ExpiresOn <= through)),
-            PersonsABatch, cancellation);
+    /// <param name="records">Where from.</param>
+    /// <param name="schemeId">Under which scheme.</param>
+    /// <param name="span">From which last day through which, and for which milestone.</param>
+    /// <param name="made">Whether also those are read whose holders were reminded of that milestone.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async IAsyncEnumerable<IReadOnlyList<HeldCertification>> HeldEndingAsync(
+        this RecordsContext records, string schemeId, MilestoneSpan span, MadeReminders made, DateOnly day, [EnumeratorCancellation] CancellationToken cancellation)
+    {
+        var (from, through, milestone) = (span.From, span.Through, span.Milestone.ToString());
+        var ending = records.Periods.Where(period => period.SchemeId == schemeId && period.ExpiresOn <= through
+            && !records.Periods.Any(later => later.PersonId == period.PersonId && later.SchemeId == schemeId && later.Number > period.Number && later.StartsOn <= day));
+        if (made == MadeReminders.LeftOut)
+        {
+            ending = ending.Where(period => !records.Reminders.Any(row => row.PersonId == period.PersonId && row.SchemeId == schemeId
+                && row.PeriodNumber == period.Number && row.Milestone == milestone));
+        }
+
+        var last = Guid.Empty;
+        while (true)
+        {
+            var next = await ending.Where(period => period.ExpiresOn >= from && (period.ExpiresOn > from || period.PersonId > last))
+                .OrderBy(period => period.ExpiresOn).ThenBy(period => period.PersonId)
+                .Select(period => new { period.ExpiresOn, period.PersonId }).Take(PersonsABatch).ToListAsync(cancellation);
+            if (next.Count == 0) yield break;
+            var persons = next.Select(row => row.PersonId).Distinct().ToList();
+            yield return await records.HeldCertificationsAsync(records.Persons.Where(person => persons.Contains(person.Id)).Select(person => person.Id), schemeId, cancellation);
+            (from, last) = (next[^1].ExpiresOn, next[^1].PersonId);
+        }
+    }
 
     internal static IAsyncEnumerable<HeldCertification> AllHeldCertificationsAsync(
         this RecordsContext records, int batch, CancellationToken cancellation) =>
@@ -100,16 +126,22 @@ public static class DecisionQueries
     /// <param name="records">Where from.</param>
     /// <param name="people">A query of the same context that gives each id once; bounded by what it starts from, such as one employer.</param>
     /// <param name="cancellation">Ends the wait.</param>
-    public static async Task<IReadOnlyList<HeldCertification>> HeldCertificationsAsync(
-        this RecordsContext records, IQueryable<Guid> people, CancellationToken cancellation)
+    public static Task<IReadOnlyList<HeldCertification>> HeldCertificationsAsync(
+        this RecordsContext records, IQueryable<Guid> people, CancellationToken cancellation) =>
+        records.HeldCertificationsAsync(people, schemeId: null, cancellation);
+
+    private static async Task<IReadOnlyList<HeldCertification>> HeldCertificationsAsync(
+        this RecordsContext records, IQueryable<Guid> people, string? schemeId, CancellationToken cancellation)
     {
-        var periods = await records.Periods.AsNoTracking().Where(period => people.Contains(period.PersonId)).ToListAsync(cancellation);
+        var periods = await records.Periods.AsNoTracking()
+            .Where(period => people.Contains(period.PersonId) && (schemeId == null || period.SchemeId == schemeId)).ToListAsync(cancellation);
         var suspensions = await (from suspension in records.Suspensions.AsNoTracking()
-                                 where people.Contains(suspension.PersonId)
+                                 where people.Contains(suspension.PersonId) && (schemeId == null || suspension.SchemeId == schemeId)
                                  join end in records.Reinstatements.AsNoTracking() on suspension.Id equals end.SuspensionId into ends
                                  from end in ends.DefaultIfEmpty()
                                  select new { Row = suspension, End = end }).ToListAsync(cancellation);
-        var withdrawals = await records.Withdrawals.AsNoTracking().Where(withdrawal => people.Contains(withdrawal.PersonId)).ToListAsync(cancellation);
+        var withdrawals = await records.Withdrawals.AsNoTracking()
+            .Where(withdrawal => people.Contains(withdrawal.PersonId) && (schemeId == null || withdrawal.SchemeId == schemeId)).ToListAsync(cancellation);
 
         var suspensionsOf = suspensions.OrderBy(row => row.Row.Number).ToLookup(
             row => (row.Row.PersonId, row.Row.SchemeId),

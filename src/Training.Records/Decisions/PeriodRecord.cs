@@ -36,6 +36,20 @@ public sealed class PeriodRecord
 
     /// <summary>Grace at the decision.</summary>
     public required Duration Grace { get; init; }
+
+    /// <summary>First day of the renewal window. A column of its own, so that no query counts months: engines clamp them differently.</summary>
+    public DateOnly WindowOpensOn
+    {
+        get => Window.Before(ExpiresOn);
+        private set => _ = value; // read back from the column, and the same: a fixed period implies it
+    }
+
+    /// <summary>Last day of grace; a column for the same reason.</summary>
+    public DateOnly GraceEndsOn
+    {
+        get => Grace.After(ExpiresOn);
+        private set => _ = value;
+    }
 }
 
 internal sealed class PeriodRecordConfiguration : IEntityTypeConfiguration<PeriodRecord>
@@ -46,7 +60,8 @@ internal sealed class PeriodRecordConfiguration : IEntityTypeConfiguration<Perio
         // Two decisions that read the same case cannot both open the next period. Never "one current": early renewals overlap.
         builder.HasAlternateKey(period => new { period.PersonId, period.SchemeId, period.Number });
         builder.Property(period => period.SchemeId).HasMaxLength(Bounds.Id);
-        builder.HasIndex(period => period.ExpiresOn);
+        // Who is to be reminded is looked for by scheme and last day, in this order.
+        builder.HasIndex(period => new { period.SchemeId, period.ExpiresOn, period.PersonId, period.Number });
         builder.HasOne<DecisionRecord>().WithOne().HasForeignKey<PeriodRecord>(period => period.DecisionId);
         builder.HasOne<Person>().WithMany().HasForeignKey(period => period.PersonId);
         builder.ToTable(table => table.HasCheckConstraint("CK_Period_Dates", "\"Number\" >= 1 AND \"ExpiresOn\" >= \"StartsOn\""));

@@ -14,6 +14,21 @@ public static class PeopleQueries
          where assignment.PersonId == personId && assignment.StartsOn <= day && (assignment.EndsOn == null || assignment.EndsOn >= day)
          select site).AsNoTracking().SingleOrDefaultAsync(cancellation);
 
+    /// <summary>The sites that these people work on that day, by person; who works on none is not among them.</summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="personIds">At most a few hundred: the caller batches.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<IReadOnlyDictionary<Guid, Site>> SitesOfPeopleAsync(
+        this RecordsContext records, IEnumerable<Guid> personIds, DateOnly day, CancellationToken cancellation)
+    {
+        var ids = personIds.ToList();
+        return await (from assignment in records.SiteAssignments.AsNoTracking()
+                      join site in records.Sites.AsNoTracking() on assignment.SiteId equals site.Id
+                      where ids.Contains(assignment.PersonId) && assignment.StartsOn <= day && (assignment.EndsOn == null || assignment.EndsOn >= day)
+                      select new { assignment.PersonId, Site = site }).ToDictionaryAsync(row => row.PersonId, row => row.Site, cancellation);
+    }
+
     /// <summary>The name row in use on that day; its text is null where it was erased. Null where no name was kept by then.</summary>
     public static Task<PersonName?> FindNameAsync(this RecordsContext records, Guid personId, DateOnly day, CancellationToken cancellation) =>
         records.PersonNames.AsNoTracking().Where(name => name.PersonId == personId && name.StartsOn <= day)

@@ -15,6 +15,13 @@ public sealed class PersonName : IVersioned
     /// <summary>As they write it and as it is printed; null once erased.</summary>
     public required string? Text { get; set; }
 
+    /// <summary>What lists are sorted and searched by: upper case without accents; null once erased.</summary>
+    public string? TextOrder
+    {
+        get => Text is null ? null : KeyText.Plain(Text);
+        private set => _ = value; // read back from the column, and the same: the name implies it
+    }
+
     /// <summary>First day.</summary>
     public required DateOnly StartsOn { get; init; }
 
@@ -28,6 +35,7 @@ internal sealed class PersonNameConfiguration : IEntityTypeConfiguration<PersonN
     {
         builder.Property(name => name.Id).ValueGeneratedNever();
         builder.Property(name => name.Text).HasMaxLength(Bounds.Name);
+        builder.Property(name => name.TextOrder).HasMaxLength(Bounds.Name);
         builder.Property(name => name.Version).IsConcurrencyToken();
         builder.HasOne<Person>().WithMany().HasForeignKey(name => name.PersonId);
         builder.HasIndex(name => new { name.PersonId, name.StartsOn }).IsUnique();

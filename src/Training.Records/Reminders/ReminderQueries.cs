@@ -12,10 +12,18 @@ public readonly record struct ReminderKey(Guid PersonId, string SchemeId, int Pe
 /// <summary>Reads which reminders were made.</summary>
 public static class ReminderQueries
 {
-    /// <summary>Those about periods that end within a span, both days included.</summary>
+    /// <summary>Those that these people were sent under a scheme about periods that end on a day or later.</summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="schemeId">Under which scheme.</param>
+    /// <param name="personIds">At most a few hundred: the caller batches.</param>
+    /// <param name="from">First last day.</param>
+    /// <param name="cancellation">Ends the wait.</param>
     public static async Task<IReadOnlySet<ReminderKey>> MadeRemindersAsync(
-        this RecordsContext records, DateOnly from, DateOnly through, CancellationToken cancellation) =>
-        (await records.Reminders.Where(row => row.ExpiresOn >= from && row.ExpiresOn <= through)
-            .Select(row => new { row.PersonId, row.SchemeId, row.PeriodNumber, row.Milestone }).ToListAsync(cancellation))
-        .Select(row => new ReminderKey(row.PersonId, row.SchemeId, row.PeriodNumber, row.Milestone)).ToHashSet();
+        this RecordsContext records, string schemeId, IEnumerable<Guid> personIds, DateOnly from, CancellationToken cancellation)
+    {
+        var ids = personIds.ToList();
+        var rows = await records.Reminders.Where(row => ids.Contains(row.PersonId) && row.SchemeId == schemeId && row.ExpiresOn >= from)
+            .Select(row => new { row.PersonId, row.PeriodNumber, row.Milestone }).ToListAsync(cancellation);
+        return rows.Select(row => new ReminderKey(row.PersonId, schemeId, row.PeriodNumber, row.Milestone)).ToHashSet();
+    }
 }

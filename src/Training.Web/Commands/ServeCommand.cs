@@ -53,7 +53,7 @@ public static class ServeCommand
         {
             Directory.CreateDirectory(options.DataFolder);
             await using var records = await app.Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
-            await records.Database.MigrateAsync();
+            await records.BringUpToDateAsync(CancellationToken.None);
             await FirstLeadInvitation.PrintAsync(records, options, app.Services.GetRequiredService<TimeProvider>(), Console.Out, CancellationToken.None);
         }
         catch (Exception e) when (e is DbException or IOException or UnauthorizedAccessException)

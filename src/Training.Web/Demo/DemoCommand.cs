@@ -75,7 +75,7 @@ internal static class DemoCommand
         place.Clear(today, schema);
         await using (var records = await OpenAsync(app))
         {
-            await records.Database.MigrateAsync();
+            await records.BringUpToDateAsync(CancellationToken.None);
             var firstDay = new DateTimeOffset(today.AddYears(-4), TimeOnly.MinValue, TimeSpan.Zero);
             foreach (var snapshot in reading.Snapshots)
             {

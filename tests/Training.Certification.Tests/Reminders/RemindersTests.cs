@@ -81,18 +81,38 @@ public sealed class RemindersTests
             Reminders.Ahead(ThroughMay, Remind, On("2026-04-01"), On("2026-06-01")).Select(next => $"{next.Milestone} {next.DueOn:yyyy-MM-dd}"));
 
     [Fact]
-    public void No_milestone_has_come_of_what_ends_after_the_last_expiry_looked_at() =>
-        Gen.Select(Gen.Int[0, 3000], Gen.Int[0, 400], Gen.Int[1, 13], Gen.Enum<DurationUnit>()).Sample((shift, length, count, unit) =>
+    public void The_spans_in_which_milestones_stand_follow_each_other() =>
+        Assert.Equal(
+            ["after 2026-03-02 2026-03-31", "P7D 2026-04-01 2026-04-08", "P30D 2026-04-09 2026-05-01", "P60D 2026-05-02 2026-05-31", "P90D 2026-06-01 2026-06-30"],
+            Reminders.StandingSpans(Remind, On("2026-04-01")).Select(span => $"{span.Milestone} {span.From:yyyy-MM-dd} {span.Through:yyyy-MM-dd}"));
+
+    private static readonly Gen<Duration[]> AnyMilestones =
+        Gen.Select(Gen.Int[1, 100], Gen.Enum<DurationUnit>(), (count, unit) => new Duration(unit == DurationUnit.Days ? count : 1 + (count % 4), unit)).Array[0, 5];
+
+    /// <summary>Whoever looks only into the spans misses nobody, months that clamp included.</summary>
+    [Fact]
+    public void Every_reminder_that_stands_lies_in_the_span_of_its_milestone_and_nothing_else_lies_in_one() =>
+        Gen.Select(Gen.Int[0, 1500], Gen.Int[-40, 1500], AnyMilestones).Sample((shift, ahead, remind) =>
         {
             var day = On("2024-01-01").AddDays(shift);
-            var before = new Duration(count, unit);
-            var expiresOn = Reminders.LastExpiry([before], day).AddDays(1 + length);
-            return before.Before(expiresOn) > day;
+            var expiresOn = day.AddDays(ahead);
+            var held = Held(new Period(1, expiresOn.AddYears(-20), expiresOn.AddYears(-20), expiresOn, Annual));
+            var spans = Reminders.StandingSpans(remind, day).Where(span => span.From <= expiresOn && expiresOn <= span.Through).ToList();
+
+            return spans.Count <= 1 && Reminders.On(held, remind, day)?.Milestone == spans.SingleOrDefault()?.Milestone;
         });
 
     [Fact]
-    public void Where_months_clamp_the_last_expiry_still_lies_far_enough_ahead() =>
-        Assert.True(Reminders.LastExpiry([D("P1M")], On("2026-02-28")) >= On("2026-03-31"));
+    public void Every_reminder_ahead_lies_in_a_span_and_nothing_else_lies_in_one() =>
+        Gen.Select(Gen.Int[0, 1500], Gen.Int[-40, 1500], Gen.Int[0, 40], AnyMilestones).Sample((shift, ahead, length, remind) =>
+        {
+            var day = On("2024-01-01").AddDays(shift);
+            var (expiresOn, through) = (day.AddDays(ahead), day.AddDays(length));
+            var held = Held(new Period(1, expiresOn.AddYears(-20), expiresOn.AddYears(-20), expiresOn, Annual));
+            var spans = Reminders.ComingSpans(remind, day, through).Where(span => span.From <= expiresOn && expiresOn <= span.Through).ToList();
+
+            return spans.Count <= 1 && Reminders.Ahead(held, remind, day, through).FirstOrDefault()?.Milestone == spans.SingleOrDefault()?.Milestone;
+        });
 
     /// <summary>A programme that looks on some days only: whatever the days, nothing goes out twice, late ones are passed over, and the last word is said.</summary>
     [Fact]

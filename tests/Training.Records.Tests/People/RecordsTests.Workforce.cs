@@ -128,7 +128,7 @@ public abstract partial class RecordsTests
         await using var records = Database.Open(asked);
         var employed = records.Employments.Where(row => row.EmployerId == cast.Employer).Select(row => row.PersonId);
 
-        Assert.Equal(people, (await records.EmployedAsync(employed, cast.Employer, Cast.Today, Cancellation)).Count);
+        Assert.Equal(people, (await records.EmployedAsync(ids, cast.Employer, Cast.Today, Cancellation)).Count);
         await records.HeldCertificationsAsync(employed, Cancellation);
         Assert.Equal(people, (await records.PersonFilesAsync(ids, Cancellation)).Count);
         Assert.Equal(1 + 3 + 6, asked.Count);
@@ -144,7 +144,7 @@ public abstract partial class RecordsTests
     }
 
     private static Task<IReadOnlyList<EmployedPerson>> Employed(RecordsContext records, Guid employerId, DateOnly day) =>
-        records.EmployedAsync(records.Persons.Select(person => person.Id), employerId, day, Cancellation);
+        records.PeopleAsync(new() { EmployerId = employerId, Day = day }, 0, 100, Cancellation);
 
     private static Employment Employ(Cast cast, Guid employerId, DateOnly startsOn, DateOnly? endsOn, Guid? personId = null) => new()
     {

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
+using Training.Certification;
 using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Features.Programme;
@@ -19,12 +20,20 @@ public sealed class CrewListsController(RecordsContext records, CourseShelf shel
     public async Task<IActionResult> Show(Guid employerId, CancellationToken cancellation)
     {
         var visitor = HttpContext.Visitor();
-        if (await records.FindWorkforceAsync(visitor, employerId, cancellation) is not { } workforce) return NotFound();
+        if (await records.FindEmployerAsync(visitor, employerId, cancellation) is not { } employer) return NotFound();
         var people = records.PeopleSeenBy(visitor, employerId).Select(person => person.Id);
-        var from = workforce.Today.AddDays(-Certification.Reminders.DaysLate);
+        var from = employer.Today.AddDays(-Certification.Reminders.DaysLate);
         var reminders = await records.Reminders.AsNoTracking()
             .Where(row => row.MailId == null && row.ExpiresOn >= from && people.Contains(row.PersonId))
             .OrderByDescending(row => row.MadeAt).Take(Most).ToListAsync(cancellation);
-        return View(CrewListsPage.Of(workforce, reminders, shelf.Courses.Titles(HttpContext.PageLanguageOf())));
+        var told = new List<EmployedPerson>();
+        var held = new List<HeldCertification>();
+        foreach (var ids in reminders.Select(row => row.PersonId).Distinct().Chunk(PersonFileQueries.MostFiles))
+        {
+            told.AddRange(await records.EmployedAsync(ids, employerId, employer.Today, cancellation));
+            held.AddRange(await records.HeldCertificationsAsync(ids, cancellation));
+        }
+
+        return View(CrewListsPage.Of(employer, told, held, reminders, shelf.Courses.Titles(HttpContext.PageLanguageOf())));
     }
 }

@@ -17,22 +17,25 @@ public sealed record CrewListsPage(
     /// The page. A reminder stands on it until what it reminds of was renewed, withdrawn, or lapsed more than
     /// <see cref="Certification.Reminders.DaysLate"/> days ago; of several about one certification the newest.
     /// </summary>
-    /// <param name="workforce">The employer's people of today.</param>
+    /// <param name="employer">Whose.</param>
+    /// <param name="people">Its people of today whom the reminders are about.</param>
+    /// <param name="held">What they hold or held.</param>
     /// <param name="reminders">Those that became no mail.</param>
     /// <param name="titles">Of schemes.</param>
-    public static CrewListsPage Of(EmployedPeople workforce, IEnumerable<ReminderRecord> reminders, IReadOnlyDictionary<string, string> titles)
+    public static CrewListsPage Of(
+        SeenEmployer employer, IEnumerable<EmployedPerson> people, IEnumerable<HeldCertification> held, IEnumerable<ReminderRecord> reminders,
+        IReadOnlyDictionary<string, string> titles)
     {
-        var people = workforce.People.ToDictionary(person => person.PersonId);
+        var (told, holdings) = (people.ToDictionary(person => person.PersonId), held.ToDictionary(one => (one.PersonId, one.SchemeId)));
         var lines = reminders.OrderByDescending(row => row.MadeAt).DistinctBy(row => (row.PersonId, row.SchemeId))
-            .Where(row => people.ContainsKey(row.PersonId) && workforce.FindHeld(row.PersonId, row.SchemeId) is { } held
-                && Standings.ExpiresOn(held, workforce.Today) == row.ExpiresOn && Standings.On(held, workforce.Today) is not Standing.Withdrawn)
-            .Select(row => new CrewListLine(people[row.PersonId], row.SchemeId, row.ExpiresOn));
-        // People are by name already, and sorting keeps that order within a crew.
-        var places = workforce.People.Index().ToDictionary(person => person.Item.PersonId, person => person.Index);
+            .Where(row => told.ContainsKey(row.PersonId) && holdings.TryGetValue((row.PersonId, row.SchemeId), out var one)
+                && Standings.ExpiresOn(one, employer.Today) == row.ExpiresOn && Standings.On(one, employer.Today) is not Standing.Withdrawn)
+            .Select(row => new CrewListLine(told[row.PersonId], row.SchemeId, row.ExpiresOn));
         return new(
-            workforce.EmployerId, workforce.EmployerName, workforce.Today,
+            employer.Id, employer.Name, employer.Today,
             [.. lines.OrderBy(line => line.Person.SiteName is null).ThenBy(line => line.Person.SiteName, StringComparer.Ordinal)
-                .ThenBy(line => line.Person.CrewName, StringComparer.Ordinal).ThenBy(line => places[line.Person.PersonId]).ThenBy(line => line.ExpiresOn)],
+                .ThenBy(line => line.Person.CrewName, StringComparer.Ordinal).ThenBy(line => line.Person.Name is null)
+                .ThenBy(line => KeyText.Plain(line.Person.Name ?? ""), StringComparer.Ordinal).ThenBy(line => line.Person.PersonId).ThenBy(line => line.ExpiresOn)],
             titles);
     }
 }

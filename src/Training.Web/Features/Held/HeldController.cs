@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
-using Training.Certification;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
@@ -16,39 +15,41 @@ public sealed class HeldController(RecordsContext records, CourseShelf shelf) : 
 {
     private const int MostEmployers = 1000;
 
-    /// <summary>The list, filtered. Standing is worked out, never stored: every certification that the filter leaves is read, in batches.</summary>
+    /// <summary>The list, filtered. Standing is worked out in the database, never stored.</summary>
     [HttpGet("/{language:language}/programme/standing")]
     public async Task<IActionResult> List(HeldFilter filter, int? page, CancellationToken cancellation)
     {
         var today = HttpContext.Visitor().Today;
-        var lines = await LinesAsync(filter, today, cancellation);
-        var counts = lines.CountBy(line => line.Standing).ToDictionary();
-        var fitting = lines.Where(line => filter.Standing is null || line.Standing == filter.Standing)
-            .OrderBy(line => line.ExpiresOn).ThenBy(line => line.PersonId).ThenBy(line => line.SchemeId, StringComparer.Ordinal).ToList();
-        var turning = Turning.To(page, fitting.Count, Address(filter));
-        var shown = fitting.Skip(turning.Before).Take(Turning.Rows).ToList();
+        var all = Standings(filter, today);
+        // Distinct, so that engines which group by no looked-up value group rows that are there.
+        var counts = await all.Select(row => new { row.PersonId, row.SchemeId, row.Standing }).Distinct()
+            .GroupBy(row => row.Standing).Select(rows => new { Standing = rows.Key, Count = rows.Count() })
+            .ToDictionaryAsync(row => row.Standing, row => row.Count, cancellation);
+        var count = filter.Standing is { } standing ? counts.GetValueOrDefault(standing) : counts.Values.Sum();
+        var turning = Turning.To(page, count, Address(filter));
+        var shown = await all.Where(row => filter.Standing == null || row.Standing == filter.Standing)
+            .OrderBy(row => row.ExpiresOn).ThenBy(row => row.PersonId).ThenBy(row => row.SchemeId)
+            .Skip(turning.Before).Take(Turning.Rows)
+            .Select(row => new HeldLine(row.PersonId, row.SchemeId, row.Standing, row.ExpiresOn)).ToListAsync(cancellation);
         var employers = await records.Employers.OrderBy(employer => employer.NameKey).Take(MostEmployers)
             .Select(employer => new { employer.Id, employer.Name }).ToListAsync(cancellation);
         return View(new HeldPage(
-            today, counts, fitting.Count, shown, await records.NamesOfAsync(shown.Select(line => line.PersonId), today, cancellation),
+            today, counts, count, shown, await records.NamesOfAsync(shown.Select(line => line.PersonId), today, cancellation),
             shelf.Courses.Titles(HttpContext.PageLanguageOf()), employers.ConvertAll(employer => (employer.Id, employer.Name)),
             [.. shelf.Courses.Select(course => course.Id)], filter, turning));
     }
 
-    private async Task<List<HeldLine>> LinesAsync(HeldFilter filter, DateOnly today, CancellationToken cancellation)
+    private IQueryable<StandingRow> Standings(HeldFilter filter, DateOnly today)
     {
-        var all = filter.Employer is { } employerId
-            ? records.HeldCertificationsOfEmployerAsync(employerId, today, cancellation)
-            : records.AllHeldCertificationsAsync(cancellation);
-        var lines = new List<HeldLine>();
-        await foreach (var held in all)
+        var all = records.StandingsOn(today);
+        if (!string.IsNullOrEmpty(filter.Scheme)) all = all.Where(row => row.SchemeId == filter.Scheme);
+        if (filter.Employer is { } employerId)
         {
-            if (!string.IsNullOrEmpty(filter.Scheme) && held.SchemeId != filter.Scheme) continue;
-            if (Standings.On(held, today) is { } standing && Standings.ExpiresOn(held, today) is { } expiresOn)
-                lines.Add(new(held.PersonId, held.SchemeId, standing, expiresOn));
+            all = all.Where(row => records.Employments.Any(employment => employment.PersonId == row.PersonId && employment.EmployerId == employerId
+                && employment.StartsOn <= today && (employment.EndsOn == null || employment.EndsOn >= today)));
         }
 
-        return lines;
+        return all;
     }
 
     private string Address(HeldFilter filter) =>

@@ -57,22 +57,20 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
         RecordsContext records, Guid employerId, DateOnly today, DateTimeOffset now, CancellationToken cancellation)
     {
         var name = await records.Employers.Where(employer => employer.Id == employerId).Select(employer => employer.Name).SingleAsync(cancellation);
-        var people = (await records.EmployedAsync(records.Persons.Select(person => person.Id), employerId, today, cancellation))
-            .DistinctBy(person => person.PersonId).ToDictionary(person => person.PersonId);
-        var held = new List<HeldCertification>();
-        await foreach (var one in records.HeldCertificationsOfEmployerAsync(employerId, today, cancellation)) held.Add(one);
-        var lapsed = held
-            .Where(one => Standings.On(one, today) == Standing.Lapsed && Standings.ExpiresOn(one, today) >= today.AddDays(-Certification.Reminders.DaysLate))
-            .Select(one => (one.PersonId, one.SchemeId, ExpiresOn: Standings.ExpiresOn(one, today)!.Value)) // not null: it has a standing
-            .OrderBy(one => one.ExpiresOn).ThenBy(one => one.PersonId);
-        var ahead = Lapses.By(held, today, today.AddDays(DaysAhead)).Select(lapse => (lapse.PersonId, lapse.SchemeId, lapse.ExpiresOn));
+        var lapsed = await records.LapsedSinceAsync(employerId, null, today, today.AddDays(-Certification.Reminders.DaysLate), MostLines, cancellation);
+        var ahead = await records.LapsingAsync(employerId, null, today, today.AddDays(DaysAhead), MostLines, cancellation);
         var since = now.AddDays(-7);
-        var told = await records.Reminders
-            .Where(row => row.MailId == null && row.MadeAt > since && records.Employments.Any(employment => employment.PersonId == row.PersonId
-                && employment.EmployerId == employerId && employment.StartsOn <= today && (employment.EndsOn == null || employment.EndsOn >= today)))
-            .Select(row => row.PersonId).Distinct().ToListAsync(cancellation);
+        var told = await (from employment in records.Employments
+                          where employment.EmployerId == employerId && employment.StartsOn <= today && (employment.EndsOn == null || employment.EndsOn >= today)
+                          join reminder in records.Reminders on employment.PersonId equals reminder.PersonId
+                          where reminder.MailId == null && reminder.MadeAt > since
+                          orderby employment.PersonId
+                          select employment.PersonId).Distinct().Take(MostLines).ToListAsync(cancellation);
+        var people = (await records.EmployedAsync(
+                lapsed.Rows.Concat(ahead.Rows).Select(row => row.PersonId).Concat(told).Distinct(), employerId, today, cancellation))
+            .ToDictionary(person => person.PersonId);
         return new(
-            employerId, name, [.. lapsed], [.. ahead], [.. told.Select(id => people.GetValueOrDefault(id)?.Name).OfType<string>().Order(StringComparer.Ordinal)],
+            employerId, name, lapsed, ahead, [.. told.Select(id => people.GetValueOrDefault(id)?.Name).OfType<string>().Order(StringComparer.Ordinal)],
             people, shelf, options, provider);
     }
 
@@ -80,10 +78,9 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
     private sealed record Week(
         Guid EmployerId,
         string Employer,
-        IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> Lapsed,
-        IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> Ahead,
+        LapseList Lapsed,
+        LapseList Ahead,
         IReadOnlyList<string> Told,
-        // Not everybody of the largest employers: one query reads so many and no more.
         IReadOnlyDictionary<Guid, EmployedPerson> People,
         CourseShelf Shelf,
         TrainingOptions Options,
@@ -93,14 +90,13 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
 
         public Letter Letter(Language language)
         {
-            IReadOnlyList<DigestLine> Lines(IReadOnlyList<(Guid PersonId, string SchemeId, DateOnly ExpiresOn)> all) =>
+            IReadOnlyList<DigestLine> Lines(LapseList list) =>
             [
-                .. all.Take(MostLines).Select(one => new DigestLine(
+                .. list.Rows.Select(one => new DigestLine(
                     People.GetValueOrDefault(one.PersonId)?.Name, People.GetValueOrDefault(one.PersonId)?.Badge, Shelf.Find(one.SchemeId)?.Scheme.Words[language].Title ?? one.SchemeId, one.ExpiresOn)),
             ];
-            var (lapsed, ahead) = (Lines(Lapsed), Lines(Ahead));
             return Reminders.Letter.OfWeek(
-                Employer, lapsed, ahead, Lapsed.Count - lapsed.Count + Ahead.Count - ahead.Count, [.. Told.Take(MostLines)],
+                Employer, Lines(Lapsed), Lines(Ahead), Lapsed.Count - Lapsed.Rows.Count + Ahead.Count - Ahead.Rows.Count, Told,
                 Options.PublicPage($"{language.Tag()}/employers/{EmployerId}"), Provider.Name, language);
         }
     }

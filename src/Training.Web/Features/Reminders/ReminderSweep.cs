@@ -22,28 +22,50 @@ public sealed class ReminderSweep(
         var utcToday = DateOnly.FromDateTime(now.UtcDateTime);
         // At some site it is already tomorrow, at another still yesterday.
         DateOnly[] days = [utcToday.AddDays(-1), utcToday, utcToday.AddDays(1)];
-        var (from, through) = (days[0].AddDays(-Certification.Reminders.DaysLate), Certification.Reminders.LastExpiry(shelf.Remind(), days[^1]));
         await using var records = await factory.CreateDbContextAsync(cancellation);
-        var made = await records.MadeRemindersAsync(from, through, cancellation);
         var (mails, told) = (0, 0);
-        await foreach (var held in records.HeldCertificationsEndingAsync(from, through, cancellation))
+        foreach (var scheme in shelf.Courses.Select(course => course.Scheme))
         {
-            if (shelf.Find(held.SchemeId)?.Scheme is not { } scheme) continue;
-            // Most have been reminded of their milestone, or have none: told apart without asking the records about each.
-            var isPossible = days.Select(day => Certification.Reminders.On(held, scheme.Remind, day)).OfType<Reminder>().Any(due => !made.Contains(KeyOf(due)));
-            if (!isPossible || await RemindAsync(records, held, scheme, made, now, cancellation) is not { } reminder) continue;
-            if (reminder.MailId is null) told++;
-            else mails++;
+            foreach (var span in Spans(scheme, days))
+            {
+                await foreach (var batch in records.HeldEndingAsync(scheme.Id, span, MadeReminders.LeftOut, days[0], cancellation))
+                {
+                    foreach (var reminder in await RemindAsync(records, batch, scheme, days[0], now, cancellation))
+                    {
+                        if (reminder.MailId is null) told++;
+                        else mails++;
+                    }
+                }
+            }
         }
 
         if (mails + told > 0) Log.Reminded(logger, mails, told);
     }
 
+    // Where a milestone stands on any of the days; what stands at the holder's site is looked at then.
+    private static IEnumerable<MilestoneSpan> Spans(Scheme scheme, IReadOnlyList<DateOnly> days) =>
+        days.SelectMany(day => Certification.Reminders.StandingSpans(scheme.Remind, day)).GroupBy(span => span.Milestone)
+            .Select(spans => new MilestoneSpan(spans.Key, spans.Min(span => span.From), spans.Max(span => span.Through)));
+
+    private async Task<IReadOnlyList<ReminderRecord>> RemindAsync(
+        RecordsContext records, IReadOnlyList<HeldCertification> batch, Scheme scheme, DateOnly firstDay, DateTimeOffset now, CancellationToken cancellation)
+    {
+        var people = batch.Select(held => held.PersonId).ToList();
+        var made = await records.MadeRemindersAsync(scheme.Id, people, firstDay.AddDays(-Certification.Reminders.DaysLate), cancellation);
+        var sites = await records.SitesOfPeopleAsync(people, DateOnly.FromDateTime(now.UtcDateTime), cancellation);
+        var reminded = new List<ReminderRecord>();
+        foreach (var held in batch)
+        {
+            if (await RemindAsync(records, held, scheme, sites.GetValueOrDefault(held.PersonId), made, now, cancellation) is { } reminder) reminded.Add(reminder);
+        }
+
+        return reminded;
+    }
+
     // Null where nothing stands at the holder's site, it is quiet there, or it was made before.
     private async Task<ReminderRecord?> RemindAsync(
-        RecordsContext records, HeldCertification held, Scheme scheme, IReadOnlySet<ReminderKey> made, DateTimeOffset now, CancellationToken cancellation)
+        RecordsContext records, HeldCertification held, Scheme scheme, Records.Site? site, IReadOnlySet<ReminderKey> made, DateTimeOffset now, CancellationToken cancellation)
     {
-        var site = await records.FindSiteAsync(held.PersonId, DateOnly.FromDateTime(now.UtcDateTime), cancellation);
         var zone = TimeZoneInfo.FindSystemTimeZoneById(site?.Zone ?? provider.Zone);
         var today = DecisionDay.On(now, zone);
         if (options.Reminders.IsQuiet(now, zone) || Certification.Reminders.On(held, scheme.Remind, today) is not { } due || made.Contains(KeyOf(due))) return null;

@@ -54,9 +54,13 @@ public sealed class RemindersController(RecordsContext records, CourseShelf shel
     {
         var through = today.AddDays(RemindersPage.DaysAhead);
         var ahead = new List<Reminder>();
-        await foreach (var held in records.HeldCertificationsEndingAsync(today.AddDays(-1), Certification.Reminders.LastExpiry(shelf.Remind(), through), cancellation))
+        foreach (var scheme in shelf.Courses.Select(course => course.Scheme))
         {
-            if (shelf.Find(held.SchemeId)?.Scheme is { } scheme) ahead.AddRange(Certification.Reminders.Ahead(held, scheme.Remind, today, through));
+            foreach (var span in Certification.Reminders.ComingSpans(scheme.Remind, today, through))
+            {
+                await foreach (var batch in records.HeldEndingAsync(scheme.Id, span, MadeReminders.Included, today, cancellation))
+                    ahead.AddRange(batch.SelectMany(held => Certification.Reminders.Ahead(held, scheme.Remind, today, through)));
+            }
         }
 
         return [.. ahead.OrderBy(next => next.DueOn).ThenBy(next => next.PersonId)];

@@ -44,8 +44,9 @@ public static class EvidenceQueries
     public static async Task<EmployedPerson?> FindEmployedAsync(
         this RecordsContext records, Visitor visitor, Guid employerId, Guid personId, CancellationToken cancellation)
     {
-        var people = records.PeopleSeenBy(visitor, employerId).Where(person => person.Id == personId).Select(person => person.Id);
-        return (await records.EmployedAsync(people, employerId, visitor.Today, cancellation)).SingleOrDefault();
+        return await records.PeopleSeenBy(visitor, employerId).AnyAsync(person => person.Id == personId, cancellation)
+            ? (await records.EmployedAsync([personId], employerId, visitor.Today, cancellation)).SingleOrDefault()
+            : null;
     }
 
     /// <summary>Everything about somebody whom the visitor may see.</summary>

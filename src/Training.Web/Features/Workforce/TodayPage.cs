@@ -6,7 +6,8 @@ using Training.Web.Shelf;
 namespace Training.Web.Features.Workforce;
 
 /// <summary>What the first page of an employer is given.</summary>
-/// <param name="Workforce">The people of the chosen site, or all.</param>
+/// <param name="Employer">Whose.</param>
+/// <param name="People">So many people work there: at the chosen site, or in all.</param>
 /// <param name="Filter">What was chosen.</param>
 /// <param name="SiteName">The chosen site's name, or null.</param>
 /// <param name="PeopleLapsing">So many people lapse in something before the chosen day.</param>
@@ -15,7 +16,8 @@ namespace Training.Web.Features.Workforce;
 /// <param name="IsCut">Whether there are more lines than are shown.</param>
 /// <param name="NotCurrent">People by a standing that is not current, for the links below.</param>
 public sealed record TodayPage(
-    EmployedPeople Workforce,
+    SeenEmployer Employer,
+    int People,
     TodayFilter Filter,
     string? SiteName,
     int PeopleLapsing,
@@ -27,50 +29,40 @@ public sealed record TodayPage(
     /// <summary>Most lines of one page.</summary>
     public const int MostLines = PersonFileQueries.MostFiles;
 
-    /// <summary>The lapses that the page is about, without what is to be done about them.</summary>
-    public static TodayPage Of(EmployedPeople workforce, TodayFilter filter)
-    {
-        var names = workforce.People.Index().ToDictionary(person => person.Item.PersonId, person => (Place: person.Index, Person: person.Item));
-        var held = workforce.People.SelectMany(person => workforce.Held[person.PersonId]).ToList();
-        // "Before 1 March" is: the last day lies on 28 February or earlier.
-        var lapsing = Lapses.By(held, workforce.Today, filter.Before.AddDays(-1))
-            .Select(lapse => new TodayLine(names[lapse.PersonId].Person, lapse.SchemeId, lapse.Standing, lapse.ExpiresOn, null, lapse.DaysLeft, null))
-            .OrderBy(line => line.ExpiresOn).ThenBy(line => names[line.Person.PersonId].Place).ToList();
-        var inGrace = held.Select(certification => FindInGrace(certification, workforce.Today, names[certification.PersonId].Person))
-            .OfType<TodayLine>().OrderBy(line => line.GraceEndsOn).ThenBy(line => names[line.Person.PersonId].Place).ToList();
-        return new(
-            workforce,
-            filter,
-            workforce.Sites.FirstOrDefault(site => site.Id == filter.SiteId)?.Name,
-            lapsing.DistinctBy(line => line.Person.PersonId).Count(),
-            inGrace.DistinctBy(line => line.Person.PersonId).Count(),
-            [.. inGrace.Concat(lapsing).Take(MostLines)],
-            inGrace.Count + lapsing.Count > MostLines,
-            [.. held.Select(certification => (certification.PersonId, Standing: Standings.On(certification, workforce.Today)))
-                .Where(one => one.Standing is Standing.Lapsed or Standing.Suspended or Standing.Withdrawn)
-                .Distinct().CountBy(one => one.Standing!.Value).OrderBy(pair => pair.Key)]);
-    }
-
-    /// <summary>The page with what is to be done about each line.</summary>
-    /// <param name="files">Of everybody in <see cref="Lines"/>.</param>
+    /// <summary>Reads the page: who lapses inside its span and what they can do, and of all others only how many there are.</summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="employer">Whose people.</param>
+    /// <param name="filter">What was chosen.</param>
     /// <param name="shelf">The rules in force.</param>
-    /// <param name="classes">Class days ahead.</param>
     /// <param name="language">Of the names.</param>
-    public TodayPage WithSteps(
-        IReadOnlyDictionary<Guid, PersonFile> files, CourseShelf shelf, ClassDays classes, Language language) => this with
-        {
-            Lines =
-            [
-                .. Lines.Select(line => shelf.Find(line.SchemeId) is { } course
-                    ? line with { Step = SchemeStep.Of(files[line.Person.PersonId], course.Scheme, shelf.Courses, classes, Workforce.Today, language) }
-                    : line),
-            ],
-        };
-
-    private static TodayLine? FindInGrace(HeldCertification held, DateOnly today, EmployedPerson person)
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<TodayPage> ReadAsync(
+        RecordsContext records, SeenEmployer employer, TodayFilter filter, CourseShelf shelf, Language language, CancellationToken cancellation)
     {
-        if (Standings.On(held, today) != Standing.Lapsed || Standings.FindPeriod(held, today) is not { } period || today > period.GraceEndsOn) return null;
-        return new(person, held.SchemeId, Standing.Lapsed, period.ExpiresOn, period.GraceEndsOn, period.GraceEndsOn.DayNumber - today.DayNumber, null);
+        var today = employer.Today;
+        var inGrace = await records.InGraceAsync(employer.Id, filter.SiteId, today, MostLines, cancellation);
+        // "Before 1 March" is: the last day lies on 28 February or earlier.
+        var lapsing = await records.LapsingAsync(employer.Id, filter.SiteId, today, filter.Before.AddDays(-1), MostLines, cancellation);
+        var counts = await records.StandingCountsAsync(employer.Id, filter.SiteId, today, cancellation);
+        var rows = inGrace.Rows.Concat(lapsing.Rows).Take(MostLines).ToList();
+        Guid[] ids = [.. rows.Select(row => row.PersonId).Distinct()];
+        var people = (await records.EmployedAsync(ids, employer.Id, today, cancellation)).ToDictionary(person => person.PersonId);
+        var files = await records.PersonFilesAsync(ids, cancellation);
+        var classes = await ClassDays.ReadAsync(records, employer.Id, ids, today, cancellation);
+        return new(
+            employer,
+            await records.CountEmployedAsync(employer.Id, filter.SiteId, today, cancellation),
+            filter,
+            employer.Sites.FirstOrDefault(site => site.Id == filter.SiteId)?.Name,
+            lapsing.People,
+            inGrace.People,
+            [
+                .. rows.Select(row => TodayLine.Of(row, people[row.PersonId], today, shelf.Find(row.SchemeId) is { } course
+                    ? SchemeStep.Of(files[row.PersonId], course.Scheme, shelf.Courses, classes, today, language)
+                    : null)),
+            ],
+            inGrace.Count + lapsing.Count > MostLines,
+            [.. counts.Where(pair => pair.Key is Standing.Lapsed or Standing.Suspended or Standing.Withdrawn).OrderBy(pair => pair.Key)]);
     }
 }
 
@@ -83,4 +75,12 @@ public sealed record TodayPage(
 /// <param name="DaysLeft">Days to <paramref name="GraceEndsOn"/> where it has lapsed, else to <paramref name="ExpiresOn"/>.</param>
 /// <param name="Step">What is to be done; null where the course is not on the shelf just now.</param>
 public sealed record TodayLine(
-    EmployedPerson Person, string SchemeId, Standing Standing, DateOnly ExpiresOn, DateOnly? GraceEndsOn, int DaysLeft, SchemeStep? Step);
+    EmployedPerson Person, string SchemeId, Standing Standing, DateOnly ExpiresOn, DateOnly? GraceEndsOn, int DaysLeft, SchemeStep? Step)
+{
+    /// <summary>The line of a lapse.</summary>
+    public static TodayLine Of(LapseRow row, EmployedPerson person, DateOnly today, SchemeStep? step)
+    {
+        DateOnly? graceEndsOn = row.Standing == Standing.Lapsed ? row.GraceEndsOn : null;
+        return new(person, row.SchemeId, row.Standing, row.ExpiresOn, graceEndsOn, (graceEndsOn ?? row.ExpiresOn).DayNumber - today.DayNumber, step);
+    }
+}

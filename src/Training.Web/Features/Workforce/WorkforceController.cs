@@ -1,7 +1,7 @@
-using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Training.Records;
 using Training.Web.Doors;
+using Training.Web.Features.Shared;
 using Training.Web.Languages;
 using Training.Web.Shelf;
 
@@ -15,14 +15,11 @@ public sealed class WorkforceController(RecordsContext records, CourseShelf shel
     [HttpGet("")]
     public async Task<IActionResult> Today(Guid employerId, string? before, string? site, CancellationToken cancellation)
     {
-        var workforce = await records.FindWorkforceAsync(HttpContext.Visitor(), employerId, cancellation);
-        if (workforce is null || !TryFindSite(workforce, site, out var siteId)) return NotFound();
-        var page = TodayPage.Of(workforce.At(siteId), TodayFilter.Read(before, siteId, workforce.Today));
-        Guid[] people = [.. page.Lines.Select(line => line.Person.PersonId).Distinct()];
-        var files = await records.PersonFilesAsync(people, cancellation);
-        var classes = await ClassDays.ReadAsync(records, employerId, people, workforce.Today, cancellation);
-        page = page.WithSteps(files, shelf, classes, HttpContext.PageLanguageOf());
-        return page.Filter.Refused is null ? View(page) : this.Mend("Today", page);
+        var employer = await records.FindEmployerAsync(HttpContext.Visitor(), employerId, cancellation);
+        if (employer is null || !employer.TryFindSite(site, out var siteId)) return NotFound();
+        var filter = TodayFilter.Read(before, siteId, employer.Today);
+        var page = await TodayPage.ReadAsync(records, employer, filter, shelf, HttpContext.PageLanguageOf(), cancellation);
+        return filter.Refused is null ? View(page) : this.Mend("Today", page);
     }
 
     /// <summary>The training matrix, 50 people a page.</summary>
@@ -30,17 +27,20 @@ public sealed class WorkforceController(RecordsContext records, CourseShelf shel
     public async Task<IActionResult> Matrix(Guid employerId, MatrixForm form, int page, CancellationToken cancellation)
     {
         var matrix = await FindMatrixAsync(employerId, form, cancellation);
-        return matrix is null ? NotFound() : View(new MatrixPage(matrix, Math.Clamp(page, 1, matrix.Pages)));
+        if (matrix is null) return NotFound();
+        var shown = Math.Clamp(page, 1, matrix.Pages);
+        return View(new MatrixPage(matrix, shown, await matrix.RowsOfAsync(records, shown, cancellation)));
     }
 
-    /// <summary>The whole training matrix as a file.</summary>
+    /// <summary>All of the training matrix that the filter admits, as a file.</summary>
     [HttpGet("matrix.csv")]
-    public async Task<IActionResult> MatrixCsv(Guid employerId, MatrixForm form, CancellationToken cancellation)
+    [HttpGet("matrix.xlsx")]
+    public async Task<IActionResult> MatrixSheet(Guid employerId, MatrixForm form, CancellationToken cancellation)
     {
         var matrix = await FindMatrixAsync(employerId, form, cancellation);
-        if (matrix is null) return NotFound();
-        var day = matrix.Workforce.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-        return File(file.Write(matrix), "text/csv; charset=utf-8", $"training-matrix-{day}.csv");
+        return matrix is null
+            ? NotFound()
+            : await this.SheetAsync(file.Of(matrix, records, cancellation), $"training-matrix-{matrix.Employer.Today.Iso()}", cancellation);
     }
 
     /// <summary>One person: standing, periods, decisions, results, certificates.</summary>
@@ -57,18 +57,9 @@ public sealed class WorkforceController(RecordsContext records, CourseShelf shel
 
     private async Task<Matrix?> FindMatrixAsync(Guid employerId, MatrixForm form, CancellationToken cancellation)
     {
-        var workforce = await records.FindWorkforceAsync(HttpContext.Visitor(), employerId, cancellation);
-        if (workforce is null || !TryFindSite(workforce, form.Site, out var siteId) || !form.TryReadStanding(out var standing)) return null;
-        var schemeId = string.IsNullOrEmpty(form.Scheme) ? null : form.Scheme;
-        return Workforce.Matrix.Of(workforce, new(siteId, schemeId, standing), shelf, HttpContext.PageLanguageOf());
-    }
-
-    // A site of another employer looks the same as none.
-    private static bool TryFindSite(EmployedPeople workforce, string? typed, out Guid? siteId)
-    {
-        siteId = null;
-        if (string.IsNullOrEmpty(typed)) return true;
-        siteId = workforce.Sites.FirstOrDefault(site => site.Id.ToString() == typed)?.Id;
-        return siteId is not null;
+        var employer = await records.FindEmployerAsync(HttpContext.Visitor(), employerId, cancellation);
+        return employer is not null && form.Read(employer) is { } filter
+            ? await Workforce.Matrix.FindAsync(records, employer, filter, shelf, HttpContext.PageLanguageOf(), cancellation)
+            : null;
     }
 }
