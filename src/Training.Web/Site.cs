@@ -6,6 +6,7 @@ using Training.Web.Features.Appeals;
 using Training.Web.Features.Certificates;
 using Training.Web.Features.Corrections;
 using Training.Web.Features.Decisions;
+using Training.Web.Features.Files;
 using Training.Web.Features.FirstDay;
 using Training.Web.Features.Health;
 using Training.Web.Features.Panels;
@@ -68,6 +69,7 @@ public static class Site
         services.AddScoped<PanelReading>();
         services.AddVerify();
         services.AddWorkforce();
+        services.AddFiles();
         services.AddQuizStatistics();
         services.AddCorrections();
         services.AddRosters();
