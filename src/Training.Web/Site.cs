@@ -11,6 +11,7 @@ using Training.Web.Features.FirstDay;
 using Training.Web.Features.Health;
 using Training.Web.Features.Panels;
 using Training.Web.Features.InstructorFiles;
+using Training.Web.Features.Lives;
 using Training.Web.Features.People;
 using Training.Web.Features.QuizStatistics;
 using Training.Web.Features.Reminders;
@@ -63,6 +64,7 @@ public static class Site
         services.AddShelf();
         services.AddProvider();
         services.AddScoped<PersonReading>();
+        services.AddScoped<PastStandingReading>();
         services.AddScoped<AppealLetters>();
         services.AddScoped<InstructorReading>();
         services.AddScoped<TrainingChangeReading>();

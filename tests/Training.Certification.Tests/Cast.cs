@@ -77,6 +77,16 @@ internal static class Cast
     public static HeldCertification Withdrawn(this HeldCertification held, string on) =>
         held with { Withdrawals = [.. held.Withdrawals, new(On(on), Lead, Id(201), "asked for")] };
 
+    /// <summary>As it lies in the records where each row came there on its first day.</summary>
+    public static KeptCertification Kept(HeldCertification held) => new(
+        held.PersonId, held.SchemeId,
+        [
+            .. held.Periods.Select(period => new KeptPeriod(
+                period, Id(5000 + period.Number), period.Number == 1 ? Route.Grant : Route.Renewal, Lead, "rules", "America/Phoenix", [], period.StartsOn)),
+        ],
+        [.. held.Suspensions.Select((one, index) => new KeptSuspension(Id(6000 + index), one, one.From, one.Reinstatement?.On))],
+        [.. held.Withdrawals.Select((one, index) => new KeptWithdrawal(Id(7000 + index), one, one.On))]);
+
     public static IReadOnlyList<DecisionReason> Reasons(this Decision decision) =>
         Assert.IsType<Decision.NotYet>(decision).Reasons;
 

@@ -143,13 +143,12 @@ public static class DecisionQueries
         var withdrawals = await records.Withdrawals.AsNoTracking()
             .Where(withdrawal => people.Contains(withdrawal.PersonId) && (schemeId == null || withdrawal.SchemeId == schemeId)).ToListAsync(cancellation);
 
-        var suspensionsOf = suspensions.OrderBy(row => row.Row.Number).ToLookup(
+        var suspensionsOf = suspensions.OrderBy(row => row.Row.StartsOn).ThenBy(row => row.Row.Number).ToLookup(
             row => (row.Row.PersonId, row.Row.SchemeId),
-            row => new Suspension(row.Row.StartsOn, row.Row.LeadId, row.Row.Reason, row.Row.DeadlineOn,
-                row.End is null ? null : new Reinstatement(row.End.ReinstatedOn, row.End.LeadId, row.End.Reason)));
+            row => DecisionRows.Read(row.Row, row.End));
         var withdrawalsOf = withdrawals.OrderBy(row => row.WithdrawnOn).ToLookup(
             row => (row.PersonId, row.SchemeId),
-            row => new Withdrawal(row.WithdrawnOn, row.LeadId, row.ConfirmedById, row.Reason));
+            DecisionRows.Read);
         return [.. periods.GroupBy(period => (period.PersonId, period.SchemeId))
             .OrderBy(group => group.Key.PersonId).ThenBy(group => group.Key.SchemeId, StringComparer.Ordinal)
             .Select(group => new HeldCertification(

@@ -60,6 +60,11 @@ internal static class DecisionRows
     internal static Period Read(PeriodRecord row) =>
         new(row.Number, row.DecidedOn, row.StartsOn, row.ExpiresOn, new Terms(row.Validity, row.Window, row.Grace));
 
+    internal static Suspension Read(SuspensionRecord row, ReinstatementRecord? end) => new(
+        row.StartsOn, row.LeadId, row.Reason, row.DeadlineOn, end is null ? null : new Reinstatement(end.ReinstatedOn, end.LeadId, end.Reason));
+
+    internal static Withdrawal Read(WithdrawalRecord row) => new(row.WithdrawnOn, row.LeadId, row.ConfirmedById, row.Reason);
+
     internal static MadeDecision Read(DecisionRecord row, PeriodRecord? period) => new(
         row.Id, row.PersonId, row.SchemeId, row.CourseHash,
         row.LeadId is { } lead ? new Decider.Lead(lead) : new Decider.Rule(),

@@ -24,4 +24,15 @@ public static class VisibleRecords
                join person in records.Persons on employment.PersonId equals person.Id
                select person;
     }
+
+    /// <summary>Who worked for an employer through the visitor's today and from when to when; nobody where the visitor may not see that employer.</summary>
+    public static IQueryable<Employment> EmploymentsSeenBy(this RecordsContext records, Visitor visitor, Guid employerId)
+    {
+        var today = visitor.Today;
+        return from employer in records.EmployersSeenBy(visitor)
+               where employer.Id == employerId
+               join employment in records.Employments on employer.Id equals employment.EmployerId
+               where employment.StartsOn <= today
+               select employment;
+    }
 }

@@ -3,6 +3,7 @@ using Training.Courses;
 using Training.Records;
 using Training.Scoring;
 using Training.Web.Features.Courses;
+using Training.Web.Features.Lives;
 
 namespace Training.Web.Features.MyTraining;
 
@@ -13,13 +14,15 @@ namespace Training.Web.Features.MyTraining;
 /// <param name="IsQuizAsked">Whether its quiz is asked now and not met.</param>
 /// <param name="Practicals">Sheets about the visitor on its checklists, the latest first.</param>
 /// <param name="HasPractical">Whether the scheme asks for a practical at all.</param>
+/// <param name="Life">The history of what the visitor holds or held; null where nothing was ever held.</param>
 public sealed record MyCoursePage(
     SchemeLine Line,
     IReadOnlyList<PartLine> Parts,
     IReadOnlyList<SentSitting> Tries,
     bool IsQuizAsked,
     IReadOnlyList<PracticalLine> Practicals,
-    bool HasPractical)
+    bool HasPractical,
+    LifeView? Life)
 {
     /// <summary>The first part that was not read, where the quiz that it prepares for is asked; null otherwise.</summary>
     public PartLine? NextToRead => IsQuizAsked ? Parts.FirstOrDefault(part => part.ReadOn is null) : null;
@@ -30,10 +33,12 @@ public sealed record MyCoursePage(
     /// <param name="file">Everything of the visitor.</param>
     /// <param name="read">Parts that the visitor read.</param>
     /// <param name="sent">The visitor's submitted sittings.</param>
+    /// <param name="life">The history, or null.</param>
     /// <param name="zone">IANA zone of the visitor.</param>
     /// <param name="language">Of the page.</param>
     public static MyCoursePage Of(
-        Course course, SchemeLine line, CaseFile file, IReadOnlyList<ReadModule> read, IEnumerable<SentSitting> sent, string zone, Language language)
+        Course course, SchemeLine line, CaseFile file, IReadOnlyList<ReadModule> read, IEnumerable<SentSitting> sent, LifeView? life,
+        string zone, Language language)
     {
         var readAt = read.ToDictionary(part => part.ModuleId, part => part.LastReadAt, StringComparer.Ordinal);
         var there = TimeZoneInfo.FindSystemTimeZoneById(zone);
@@ -51,7 +56,8 @@ public sealed record MyCoursePage(
                 .OrderByDescending(sheet => sheet.On).ThenByDescending(sheet => sheet.ResultId)
                 .Select(sheet => new PracticalLine(
                     course.Checklists.First(list => list.Id == sheet.ChecklistId).Words[language].Title, sheet.Subject, sheet.Outcome, sheet.On))],
-            course.Scheme.Grant.Concat(course.Scheme.Renewal).Any(requirement => requirement is Requirement.PassedPractical));
+            course.Scheme.Grant.Concat(course.Scheme.Renewal).Any(requirement => requirement is Requirement.PassedPractical),
+            life);
     }
 }
 

@@ -5,6 +5,7 @@ using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Features.Appeals;
+using Training.Web.Features.Lives;
 using Training.Web.Features.Programme;
 using Training.Web.Features.Sittings;
 using Training.Web.Features.TrainingChanges;
@@ -59,7 +60,16 @@ public sealed class MyTrainingController(
         var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
         var line = SchemeLine.Of(course, shelf.Courses, file, visitor.Today, Language, read.Count, open);
         var sent = await records.SentSittingsOfAsync(visitor.PersonId, cancellation);
-        return View(MyCoursePage.Of(course, line, file, read, sent, visitor.Zone, Language));
+        return View(MyCoursePage.Of(course, line, file, read, sent, await LifeAsync(course, cancellation), visitor.Zone, Language));
+    }
+
+    private async Task<LifeView?> LifeAsync(Course course, CancellationToken cancellation)
+    {
+        var visitor = HttpContext.Visitor();
+        var kept = (await records.KeptCertificationsAsync(visitor.PersonId, cancellation)).FirstOrDefault(one => one.SchemeId == course.Scheme.Id);
+        if (kept is null) return null;
+        var names = await records.NamesOfAsync(LifeView.LeadsIn([kept]), visitor.Today, cancellation);
+        return LifeView.Of(kept, visitor.Today, LifeReader.Holder, names);
     }
 
     /// <summary>Keeps that a part was read, and leads to the next one; after the last to the course.</summary>

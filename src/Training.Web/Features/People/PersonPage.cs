@@ -47,13 +47,14 @@ public sealed record WorkLine(string Employer, string? Badge, string? Site, Date
 
 /// <summary>One certification as it stands.</summary>
 /// <param name="Held">All of it.</param>
+/// <param name="Kept">The same with the rows that it is told from; null where nothing was ever held.</param>
 /// <param name="Standing">Today's.</param>
 /// <param name="ExpiresOn">Last day of the period that counts.</param>
 /// <param name="OpenSuspension">That nobody settled yet, or null.</param>
 /// <param name="Proposal">A withdrawal that waits for a second lead, or null.</param>
 /// <param name="Decisions">Newest first.</param>
 public sealed record Holding(
-    HeldCertification Held, Standing? Standing, DateOnly? ExpiresOn, Suspension? OpenSuspension, OpenProposal? Proposal,
+    HeldCertification Held, KeptCertification? Kept, Standing? Standing, DateOnly? ExpiresOn, Suspension? OpenSuspension, OpenProposal? Proposal,
     IReadOnlyList<DecisionLine> Decisions);
 
 /// <summary>One decision, granted or not.</summary>

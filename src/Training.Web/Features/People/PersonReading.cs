@@ -60,15 +60,15 @@ public sealed class PersonReading(
     private async Task<IReadOnlyList<Holding>> HoldingsAsync(
         Guid personId, DateOnly today, List<DecisionRecord> decisions, IReadOnlyList<ResultLine> results, CancellationToken cancellation)
     {
-        var held = await records.HeldCertificationsAsync(personId, cancellation);
+        var kept = await records.KeptCertificationsAsync(personId, cancellation);
         var proposals = await records.OpenProposalsAsync(personId, cancellation);
         var ids = decisions.ConvertAll(decision => decision.Id);
         var serials = await records.Papers.Where(paper => ids.Contains(paper.DecisionId))
             .Select(paper => new { paper.DecisionId, paper.Revision, paper.Serial }).ToListAsync(cancellation);
         var newest = serials.OrderBy(paper => paper.Revision).GroupBy(paper => paper.DecisionId)
             .ToDictionary(group => group.Key, group => group.Last().Serial);
-        return [.. held.Select(one => one.SchemeId).Union(decisions.Select(decision => decision.SchemeId)).Select(schemeId => Of(
-            held.FirstOrDefault(one => one.SchemeId == schemeId) ?? new HeldCertification(personId, schemeId, [], [], []),
+        return [.. kept.Select(one => one.SchemeId).Union(decisions.Select(decision => decision.SchemeId)).Select(schemeId => Of(
+            personId, schemeId, kept.FirstOrDefault(one => one.SchemeId == schemeId),
             today,
             proposals.FirstOrDefault(proposal => proposal.SchemeId == schemeId),
             [.. decisions.Where(decision => decision.SchemeId == schemeId).Select(decision => new DecisionLine(
@@ -79,12 +79,14 @@ public sealed class PersonReading(
                 [.. decision.Exceptions.Select(exception => new SeparationException(exception.ScoresheetResultId, exception.ScorerId, exception.Reason))]))]))];
     }
 
-    private static Holding Of(HeldCertification held, DateOnly today, OpenProposal? proposal, IReadOnlyList<DecisionLine> decisions)
+    private static Holding Of(
+        Guid personId, string schemeId, KeptCertification? kept, DateOnly today, OpenProposal? proposal, IReadOnlyList<DecisionLine> decisions)
     {
-        if (held.Periods.Count == 0) return new(held, null, null, null, null, decisions);
+        if (kept is null) return new(new(personId, schemeId, [], [], []), null, null, null, null, null, decisions);
+        var held = kept.Held;
         var open = held.Suspensions.LastOrDefault(suspension => suspension.Reinstatement is null
             && !held.Withdrawals.Any(withdrawal => suspension.From <= withdrawal.On));
-        return new(held, Standings.On(held, today), Standings.ExpiresOn(held, today), open, proposal, decisions);
+        return new(held, kept, Standings.On(held, today), Standings.ExpiresOn(held, today), open, proposal, decisions);
     }
 
     private async Task<IReadOnlyList<WorkLine>> WorkAsync(Guid personId, CancellationToken cancellation)

@@ -9,12 +9,14 @@ namespace Training.Web.Features.Workforce;
 /// <summary>What an employer may read about one of its people; never answers or questions.</summary>
 /// <param name="Person">Who.</param>
 /// <param name="File">Results, teachings, and what they hold.</param>
+/// <param name="Kept">What they hold or held, with the rows that it is told from.</param>
 /// <param name="Decisions">Newest first.</param>
 /// <param name="Papers">Newest first.</param>
 /// <param name="Names">Of instructors who taught or scored; an erased name is left out.</param>
 public sealed record PersonEvidence(
     EmployedPerson Person,
     PersonFile File,
+    IReadOnlyList<KeptCertification> Kept,
     IReadOnlyList<DecisionLine> Decisions,
     IReadOnlyList<PaperLine> Papers,
     IReadOnlyDictionary<Guid, string> Names);
@@ -57,7 +59,7 @@ public static class EvidenceQueries
         var instructors = file.TaughtBy.Select(teaching => teaching.InstructorId)
             .Concat(file.Evidence.OfType<Evidence.OfPractical>().Select(sheet => sheet.ScorerId)).Distinct().ToList();
         return new(
-            person, file,
+            person, file, await records.KeptCertificationsAsync(person.PersonId, cancellation),
             await records.DecisionsOfAsync(person.PersonId, cancellation),
             await records.PapersOfAsync(person.PersonId, cancellation),
             await records.NamesInUseAsync(instructors, today, cancellation));

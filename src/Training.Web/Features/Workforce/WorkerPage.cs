@@ -1,5 +1,6 @@
 using Training.Certification;
 using Training.Courses;
+using Training.Web.Features.Lives;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.Workforce;
@@ -36,7 +37,10 @@ public sealed record WorkerPage(
                 : null;
             return new PersonScheme(
                 id, shelf.TitleOf(id, language), held, held is null ? null : Standings.On(held, today),
-                held is null ? null : Standings.ExpiresOn(held, today), step, held is null ? null : TimeStrip.Of(held, today));
+                held is null ? null : Standings.ExpiresOn(held, today), step, held is null ? null : TimeStrip.Of(held, today),
+                evidence.Kept.FirstOrDefault(one => one.SchemeId == id) is { } kept
+                    ? LifeView.Of(kept, today, LifeReader.Employer, new Dictionary<Guid, string>())
+                    : null);
         });
         return new(
             employerId,
@@ -68,8 +72,10 @@ public sealed record WorkerPage(
 /// <param name="ExpiresOn">Last day of the period that today belongs to.</param>
 /// <param name="Step">What is to be done; null where the course is not on the shelf just now.</param>
 /// <param name="Strip">Its time, drawn; null where never held.</param>
+/// <param name="Life">Its history, newest first; null where never held.</param>
 public sealed record PersonScheme(
-    string Id, string Title, HeldCertification? Held, Standing? Standing, DateOnly? ExpiresOn, SchemeStep? Step, TimeStrip? Strip);
+    string Id, string Title, HeldCertification? Held, Standing? Standing, DateOnly? ExpiresOn, SchemeStep? Step, TimeStrip? Strip,
+    LifeView? Life);
 
 /// <summary>A day on which somebody was taught.</summary>
 /// <param name="On">The day.</param>

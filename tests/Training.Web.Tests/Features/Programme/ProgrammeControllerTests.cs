@@ -30,6 +30,34 @@ public sealed class ProgrammeControllerTests
         Assert.Contains("14<small>days left</small>", english.Html, StringComparison.Ordinal);
     }
 
+    /// <summary>On its deadline it is in time; the day after it leads the page. Only its deadline changes: nothing happens to it by itself.</summary>
+    [Theory]
+    [InlineData("2026-11-25", "Two decisions wait for you; one suspension must be settled by 25 November 2026.", false)]
+    [InlineData("2026-11-24", "One suspension should have been settled by 24 November 2026; two decisions wait for you.", true)]
+    public async Task An_overdue_suspension_comes_first_in_words_and_lasts(string deadline, string says, bool isFirst)
+    {
+        using var site = RunningSite.Start();
+        var first = await ProgrammeCast.CreateAsync(site);
+        var second = await ProgrammeCast.CreateAsync(site);
+        await first.PassEverythingAsync();
+        await second.PassEverythingAsync();
+        var suspended = await site.PersonAsync("Anselm Pike");
+        await site.HoldAsync(suspended, "handler", ProgrammeCast.Today.AddMonths(-3), ProgrammeCast.Today.AddMonths(9));
+        var settleBy = DateOnly.Parse(deadline, System.Globalization.CultureInfo.InvariantCulture);
+        await site.RecordAsync(records => records.SuspendAsync(
+            Guid.CreateVersion7(), suspended, "handler", new(ProgrammeCast.Today.AddDays(-30), first.Lead, "Seen on site.", settleBy, null),
+            RunningSite.Now, default));
+        using var browser = await site.SignInAsync(first.Lead);
+
+        var page = (await browser.GetAsync("/en/programme")).Html;
+
+        Assert.Contains(says, page, StringComparison.Ordinal);
+        Assert.Equal(isFirst, page.IndexOf("id=\"suspensions\"", StringComparison.Ordinal) < page.IndexOf("id=\"decisions\"", StringComparison.Ordinal));
+        Assert.Equal(isFirst, page.Contains("Should have been settled by 24 November 2026", StringComparison.Ordinal));
+        await site.RecordAsync(async records => Assert.Null(
+            Assert.Single(Assert.Single(await records.HeldCertificationsAsync(suspended, default)).Suspensions).Reinstatement));
+    }
+
     [Fact]
     public async Task A_sheet_that_came_twice_is_listed_and_shown_with_the_person()
     {

@@ -28,7 +28,7 @@ public sealed class PersonTests(SharedSite shared)
         Assert.Equal("Niamh O’Dowd: renovar “Manejo de serpientes solo con herramientas” a más tardar el 7 de diciembre de 2026.", spanish.Says());
         foreach (var told in new[]
         {
-            "Period 1 3 November 2025 7 December 2026",
+            "3 November 2025 Granted. Current through 7 December 2026. Decided by the published rule.",
             "3 November 2026 quiz “Tool-only snake handler” not passed yet the answer key",
             "passed Theodora Vance Counts by a written exception",
             "10 November 2026 Rosalía Ibáñez Cuevas",
