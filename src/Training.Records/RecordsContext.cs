@@ -227,6 +227,24 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>What leads concluded.</summary>
     public DbSet<ReviewConclusionRecord> ReviewConclusions => Set<ReviewConclusionRecord>();
 
+    /// <summary>What leads entered because it asks for a review.</summary>
+    public DbSet<EnteredEvent> EnteredEvents => Set<EnteredEvent>();
+
+    /// <summary>What people reported that may affect what they are able to do.</summary>
+    public DbSet<CapabilityReport> CapabilityReports => Set<CapabilityReport>();
+
+    /// <summary>Snakes met at work, as they were reported.</summary>
+    public DbSet<EncounterRecord> Encounters => Set<EncounterRecord>();
+
+    /// <summary>What was written down about snakes that were moved.</summary>
+    public DbSet<RelocationRecord> Relocations => Set<RelocationRecord>();
+
+    /// <summary>What was said about encounters later.</summary>
+    public DbSet<EncounterAddition> EncounterAdditions => Set<EncounterAddition>();
+
+    /// <summary>Looks of leads at what encounters ask for.</summary>
+    public DbSet<EncounterLook> EncounterLooks => Set<EncounterLook>();
+
     /// <summary>Which courses are used, the newest row last.</summary>
     public DbSet<CourseChoice> CourseChoices => Set<CourseChoice>();
 

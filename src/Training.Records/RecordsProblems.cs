@@ -245,5 +245,8 @@ public static class RecordsProblems
     /// <summary>The review was concluded before, in other words or by another lead. Argument: the day.</summary>
     public const string ReviewConcluded = "records.review-concluded";
 
+    /// <summary>The candidate is on hold: no live snake until a lead has reviewed.</summary>
+    public const string CandidateOnHold = "records.candidate-on-hold";
+
     internal static Problem At(string part, string code, params IReadOnlyList<string> arguments) => new(code, Place.Of(part), arguments);
 }

@@ -47,14 +47,21 @@ public static class InstructorQueries
         return [.. Assignments.Check(file, assignment, day).Select(reason => ProblemOf(reason, assignment.CourseId))];
     }
 
-    /// <summary>Everything against an instructor's scoring one candidate on a day, who may work for somebody then.</summary>
+    /// <summary>
+    /// Everything against an instructor's scoring one candidate on a day, who may work for somebody then: also that nobody on hold is scored
+    /// with a live snake.
+    /// </summary>
     public static async Task<IReadOnlyList<Problem>> SheetProblemsAsync(
         this RecordsContext records, Guid instructorId, Guid candidateId, string courseId, Subject subject, Language language, DateOnly day,
         CancellationToken cancellation)
     {
         var employers = await records.Employments.Where(row => row.PersonId == candidateId && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))
             .Select(row => row.EmployerId).Distinct().ToListAsync(cancellation);
-        return await records.AssignmentProblemsAsync(instructorId, new Assignment.Sheet(courseId, subject, language, candidateId, employers), day, cancellation);
+        var problems = await records.AssignmentProblemsAsync(
+            instructorId, new Assignment.Sheet(courseId, subject, language, candidateId, employers), day, cancellation);
+        return subject == Subject.Live && Holds.IsOn(await records.HoldsOfAsync(candidateId, cancellation), day)
+            ? [.. problems, RecordsProblems.At("Subject", RecordsProblems.CandidateOnHold)]
+            : problems;
     }
 
     private static Problem ProblemOf(AssignmentReason reason, string courseId) => reason switch

@@ -34,6 +34,10 @@ public sealed class CourseShelf
     /// <summary>Notes which courses a lead chose; null: nobody chose.</summary>
     public void Choose(IEnumerable<string>? courseIds) => chosen = courseIds?.ToHashSet(StringComparer.Ordinal);
 
+    /// <summary>Ids of the schemes whose kind is a certification: whoever holds one handles snakes.</summary>
+    public IReadOnlySet<string> Certifications() =>
+        Courses.Where(course => course.Scheme.Kind == SchemeKind.Certification).Select(course => course.Scheme.Id).ToHashSet(StringComparer.Ordinal);
+
     /// <summary>The course of an id, or null.</summary>
     public Course? Find(string id) => courses.GetValueOrDefault(id);
 

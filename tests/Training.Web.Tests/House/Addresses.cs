@@ -37,7 +37,7 @@ internal static class Addresses
 
     private static readonly string[] Owned =
     [
-        "employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId", "appealId",
+        "employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId", "appealId", "encounterId", "reviewId",
     ];
 
     // A new parameter of a route needs its line here; until then the walk fails and says so.
@@ -68,6 +68,8 @@ internal static class Addresses
         "panelId" => belongings.PanelId.ToString(),
         "judgeId" => belongings.OutsideJudgeId.ToString(),
         "appealId" => belongings.AppealId.ToString(),
+        "encounterId" => belongings.EncounterId.ToString(),
+        "reviewId" => belongings.ReviewId.ToString(),
         "mailId" => belongings.MailId.ToString(),
         "uploadId" => (isFinished ? belongings.AppliedRosterId : belongings.OpenRosterId).ToString(),
         _ => throw new InvalidOperationException($"No value for {{{name}}} of {pattern}."),

@@ -168,10 +168,29 @@ public sealed class ServedDemo : IAsyncLifetime
                 panel,
                 outsideJudge,
                 await records.KitPieces.OrderBy(row => row.LabelKey).Select(row => row.Id).FirstAsync(),
-                await AppealAsync(records, workerId));
+                await AppealAsync(records, workerId),
+                await MeetAsync(records, workerId, certified.PersonId, EncounterKind.Sighting),
+                await ReviewAsync(records, await MeetAsync(records, workerId, certified.PersonId, EncounterKind.NearMiss)));
         });
         return found!; // not null: set above
     }
+
+    private static async Task<Guid> MeetAsync(RecordsContext records, Guid reporterId, Guid handlerId, EncounterKind kind)
+    {
+        var site = await records.FindSiteAsync(reporterId, MadeDemo.Today, CancellationToken.None);
+        var encounter = new EncounterRecord
+        {
+            Id = Guid.CreateVersion7(), SiteId = site!.Id, ReporterId = reporterId, Kind = kind, MetOn = MadeDemo.Today, MetAt = null, Place = "At the gate", // not null: the demo's workers have one
+            Latitude = null, Longitude = null, SpeciesId = null, Done = "", FollowUp = "", CourseId = null, ReportedOn = MadeDemo.Today, KeptAt = Now,
+            Handling = kind == EncounterKind.Sighting ? EncounterHandling.Nobody : EncounterHandling.Named,
+            HandlerId = kind == EncounterKind.Sighting ? null : handlerId,
+        };
+        Assert.IsType<Kept.Stored>(await records.KeepAsync(encounter, null, new HashSet<string> { "handler" }, CancellationToken.None));
+        return encounter.Id;
+    }
+
+    private static Task<Guid> ReviewAsync(RecordsContext records, Guid eventId) =>
+        records.Reviews.Where(review => review.EventId == eventId).Select(review => review.Id).SingleAsync();
 
     private static Task<Guid> PersonAsync(RecordsContext records, string signInName)
     {
@@ -306,4 +325,5 @@ public sealed class ServedDemo : IAsyncLifetime
 internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
-    Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId, Guid PanelId, Guid OutsideJudgeId, Guid PieceId, Guid AppealId);
+    Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId, Guid PanelId, Guid OutsideJudgeId, Guid PieceId, Guid AppealId, Guid EncounterId,
+    Guid ReviewId);

@@ -19,7 +19,11 @@ public sealed record ClassDayPage(ClassDay Day, bool IsToday, Course? Course, IR
 /// <param name="Name">By name.</param>
 /// <param name="Practicals">Everything that the course scores, in its order.</param>
 /// <param name="Next">The one thing to do next.</param>
-public sealed record ClassCandidate(Guid PersonId, string Name, IReadOnlyList<PracticalLine> Practicals, NextAct Next);
+public sealed record ClassCandidate(Guid PersonId, string Name, IReadOnlyList<PracticalLine> Practicals, NextAct Next)
+{
+    /// <summary>On hold today: scored on the model, never with a live snake.</summary>
+    public bool IsOnHold { get; init; }
+}
 
 /// <summary>One checklist on one subject, as a candidate stands with it.</summary>
 /// <param name="Practical">Which.</param>
@@ -85,6 +89,9 @@ public abstract record NextAct
 
     /// <summary>Passed everything that the course scores.</summary>
     public sealed record Nothing : NextAct;
+
+    /// <summary>Only a live snake is left, and the candidate is on hold.</summary>
+    public sealed record OnHold : NextAct;
 
     /// <summary>The visitor does not score here, or not on this day.</summary>
     public sealed record NotHere : NextAct;

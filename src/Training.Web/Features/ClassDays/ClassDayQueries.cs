@@ -52,6 +52,8 @@ internal static class ClassDayQueries
         var signed = await records.SignedAsync(people, [.. practicals.Select(practical => practical.ChecklistId)], closed, visitor.Today, cancellation);
         var open = (await records.OpenScoresheetsOfAsync(visitor.PersonId, cancellation))
             .Where(sheet => sheet.ClassId == day.Id).ToLookup(sheet => sheet.CandidateId);
+        var onHold = Holds.On(await records.HoldsOfAsync(records.ClassAttendances.Where(row => row.ClassId == day.Id).Select(row => row.PersonId), cancellation), here)
+            .Select(hold => hold.PersonId).ToHashSet();
         var isToday = day.HeldOn == visitor.Today;
         return new(day, isToday, course, [.. people.OrderBy(id => names[id], StringComparer.CurrentCulture).Select(id =>
         {
@@ -62,7 +64,8 @@ internal static class ClassDayQueries
                 : open[id].FirstOrDefault() is { } started ? new NextAct.GoOn(started.Id, FirstWithoutMark(course, started))
                 : lines.Count == 0 || !day.Scores || !isToday ? new NextAct.NotHere()
                 : NextAct.By(lines);
-            return new ClassCandidate(id, names[id], lines, next);
+            if (onHold.Contains(id) && next is NextAct.Score { Practical.On: Subject.Live }) next = new NextAct.OnHold();
+            return new ClassCandidate(id, names[id], lines, next) { IsOnHold = onHold.Contains(id) };
         })]);
     }
 

@@ -34,6 +34,10 @@ public sealed class CrewListsController(RecordsContext records, CourseShelf shel
             held.AddRange(await records.HeldCertificationsAsync(ids, cancellation));
         }
 
-        return View(CrewListsPage.Of(employer, told, held, reminders, shelf.Courses.Titles(HttpContext.PageLanguageOf())));
+        var onHold = Holds.On(await records.HoldsOfAsync(people, cancellation), employer.Today).Select(hold => hold.PersonId).Distinct().Take(PersonFileQueries.MostFiles);
+        return View(CrewListsPage.Of(employer, told, held, reminders, shelf.Courses.Titles(HttpContext.PageLanguageOf())) with
+        {
+            OnHold = await records.EmployedAsync(onHold, employerId, employer.Today, cancellation),
+        });
     }
 }

@@ -13,6 +13,9 @@ namespace Training.Web.Features.CrewLists;
 public sealed record CrewListsPage(
     Guid EmployerId, string EmployerName, DateOnly Today, IReadOnlyList<CrewListLine> Lines, IReadOnlyDictionary<string, string> Titles)
 {
+    /// <summary>Who does not handle until reviewed, by name: a crew must know whom not to call.</summary>
+    public IReadOnlyList<EmployedPerson> OnHold { get; init; } = [];
+
     /// <summary>
     /// The page. A reminder stands on it until what it reminds of was renewed, withdrawn, or lapsed more than
     /// <see cref="Certification.Reminders.DaysLate"/> days ago; of several about one certification the newest.

@@ -17,6 +17,15 @@ public sealed record MyPage(
     IReadOnlyList<SchemeLine> Schemes, IReadOnlyList<PaperLine> Papers, IReadOnlyList<TrainingChange> Changes,
     IReadOnlyList<AppealCase> Appeals, AppealWords Words, DateOnly Today, (string Name, EmergencyNumbers Numbers)? Site)
 {
+    /// <summary>How many days a conclusion is shown to whom it is about.</summary>
+    public const int DaysConcluded = 30;
+
+    /// <summary>Holds that touch today.</summary>
+    public IReadOnlyList<Hold> Holds { get; init; } = [];
+
+    /// <summary>Holds that a review ended lately, with what was concluded; newest first.</summary>
+    public IReadOnlyList<Hold> Reviewed { get; init; } = [];
+
     /// <summary>What the first line is about, or null where no course is served.</summary>
     public SchemeLine? First => Schemes.Count > 0 ? Schemes[0] : null;
 

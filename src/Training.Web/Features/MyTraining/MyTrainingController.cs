@@ -40,11 +40,16 @@ public sealed class MyTrainingController(
             course, all, file with { Scheme = course.Scheme }, visitor.Today, Language, read[course.Id].Count, open));
         var titles = all.ToDictionary(course => course.Scheme.Id, course => course.Scheme.Words[Language].Title, StringComparer.Ordinal);
         var numbers = site is null ? null : await records.FindEmergencyNumbersAsync(site.Id, cancellation);
+        var holds = await records.HoldsOfAsync(visitor.PersonId, cancellation);
         return View(MyPage.Of(
             lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation),
             await changes.OfAsync(visitor.PersonId, visitor.Today, Language, cancellation),
             await records.AppealsOfAsync(visitor.PersonId, cancellation), new(appealText, all.Titles(Language), new Dictionary<Guid, string>()),
-            provider.DayOf(clock.GetUtcNow()), site is not null && numbers is not null ? (site.Name, numbers) : null));
+            provider.DayOf(clock.GetUtcNow()), site is not null && numbers is not null ? (site.Name, numbers) : null) with
+        {
+            Holds = [.. Holds.On(holds, visitor.Today)],
+            Reviewed = [.. holds.Where(hold => hold.Conclusion?.On >= visitor.Today.AddDays(-MyPage.DaysConcluded)).OrderByDescending(hold => hold.Conclusion?.On)],
+        });
     }
 
     /// <summary>One course: what I read, my quiz, my practical.</summary>

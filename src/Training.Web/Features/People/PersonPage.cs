@@ -40,7 +40,11 @@ public sealed record PersonPage(
     DecisionWords Words,
     IReadOnlyList<SiteChoice> Sites,
     WorkForm WorkForm,
-    SanctionForm SanctionForm);
+    SanctionForm SanctionForm)
+{
+    /// <summary>Holds that touch today.</summary>
+    public IReadOnlyList<Hold> Holds { get; init; } = [];
+}
 
 /// <summary>Where somebody works or worked.</summary>
 public sealed record WorkLine(string Employer, string? Badge, string? Site, DateOnly StartsOn, DateOnly? EndsOn);

@@ -38,7 +38,10 @@ public sealed class PersonReading(
             personId, names.GetValueOrDefault(personId), person.Language, person.MailAddress, day, leadId, await WorkAsync(personId, cancellation), holdings,
             [.. shelf.Used.Where(course => course.Scheme.Kind == SchemeKind.Certification).Select(course => course.Id)],
             results, await changes.OfAsync(personId, day.Today, language, cancellation), signInName, words, await records.SiteChoicesAsync(cancellation),
-            work ?? new() { StartsOn = day.Today.Iso() }, sanction ?? new());
+            work ?? new() { StartsOn = day.Today.Iso() }, sanction ?? new())
+        {
+            Holds = [.. Certification.Holds.On(await records.HoldsOfAsync(personId, cancellation), day.Today)],
+        };
     }
 
     private async Task<List<DecisionRecord>> DecisionsAsync(Guid personId, CancellationToken cancellation) =>

@@ -31,6 +31,12 @@ public sealed record ProgrammePage(
     IReadOnlyDictionary<Guid, string> Names,
     IReadOnlyDictionary<string, string> Titles)
 {
+    /// <summary>Reviews on the first page; the rest has a page of its own.</summary>
+    public const int MostReviews = 12;
+
+    /// <summary>Reviews that no lead has concluded, oldest first.</summary>
+    public IReadOnlyList<OpenReview> Reviews { get; init; } = [];
+
     /// <summary>Decisions on the first page; the rest has a page of its own.</summary>
     public const int MostDecisions = 12;
 }

@@ -48,7 +48,17 @@ public sealed class SiteSpeciesController(RecordsContext records, CourseShelf sh
             // In the order of the library; what has no sheet cannot be named.
             SpeciesIds = [.. shelf.Species.Species.Where(sheet => sheet.IsVenomous).Select(sheet => sheet.Id).Where(form.SpeciesIds.Contains)],
         };
+        var before = await records.FindSiteSpeciesAsync(siteId, cancellation);
         await records.KeepAsync(list, cancellation);
-        return this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/programme/sites/{siteId}/species");
+        var site = $"/{HttpContext.PageLanguageOf().Tag()}/programme/sites/{siteId}";
+        return this.SeeOther(AddedTo(before, list) is { Length: > 0 } added
+            ? $"{site}/events?cause={ReviewCause.NewSpecies}&what={Uri.EscapeDataString(added)}"
+            : $"{site}/species");
     }
+
+    // What the site's handlers may not be trained on, by name. Before the first list, and after one that was taken back, everything is taught.
+    private string AddedTo(Records.SiteSpecies? before, Records.SiteSpecies list) => before is null or { SpeciesIds.Count: 0 } || before.Id == list.Id
+        ? ""
+        : string.Join(", ", list.SpeciesIds.Except(before.SpeciesIds).Select(shelf.Species.Find).OfType<SpeciesSheet>()
+            .Select(sheet => sheet.Words[HttpContext.PageLanguageOf()].Name));
 }

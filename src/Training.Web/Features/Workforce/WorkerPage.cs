@@ -18,6 +18,9 @@ public sealed record WorkerPage(
     IReadOnlyList<ResultLine> Results,
     IReadOnlyList<ClassDayLine> ClassDays)
 {
+    /// <summary>Holds that touch today. Their causes are for the person and the leads.</summary>
+    public IReadOnlyList<Hold> Holds { get; init; } = [];
+
     /// <summary>Puts the page together.</summary>
     /// <param name="employerId">Whose page.</param>
     /// <param name="evidence">What was read.</param>

@@ -52,7 +52,10 @@ public sealed class WorkforceController(RecordsContext records, CourseShelf shel
         if (person is null) return NotFound();
         var evidence = await records.EvidenceOfAsync(person, visitor.Today, cancellation);
         var classes = await ClassDays.ReadAsync(records, employerId, [personId], visitor.Today, cancellation);
-        return View(WorkerPage.Of(employerId, evidence, shelf, classes, visitor.Today, HttpContext.PageLanguageOf()));
+        return View(WorkerPage.Of(employerId, evidence, shelf, classes, visitor.Today, HttpContext.PageLanguageOf()) with
+        {
+            Holds = [.. Certification.Holds.On(await records.HoldsOfAsync(personId, cancellation), visitor.Today)],
+        });
     }
 
     private async Task<Matrix?> FindMatrixAsync(Guid employerId, MatrixForm form, CancellationToken cancellation)
