@@ -22,7 +22,7 @@ public sealed record ReviewsPage(
 /// <param name="IsOwn">It is about the visitor, who does not conclude it.</param>
 /// <param name="Names">By person; erased ones are not there.</param>
 /// <param name="Form">As typed.</param>
-public sealed record ReviewPage(ReviewCase Case, DateOnly Today, bool IsOwn, IReadOnlyDictionary<Guid, string> Names, ConclusionForm Form);
+public sealed record ReviewCasePage(ReviewCase Case, DateOnly Today, bool IsOwn, IReadOnlyDictionary<Guid, string> Names, ConclusionForm Form);
 
 /// <summary>The form of something new at a site.</summary>
 /// <param name="SiteId">Which site.</param>

@@ -57,7 +57,7 @@ public sealed class ReviewsController(RecordsContext records, TimeProvider clock
         return null;
     }
 
-    private async Task<ReviewPage?> PageAsync(Guid reviewId, ConclusionForm form, CancellationToken cancellation)
+    private async Task<ReviewCasePage?> PageAsync(Guid reviewId, ConclusionForm form, CancellationToken cancellation)
     {
         if (await records.FindReviewAsync(reviewId, cancellation) is not { } found) return null;
         var visitor = HttpContext.Visitor();
