@@ -82,7 +82,7 @@ public sealed class EncounterCasesController(RecordsContext records, CourseShelf
             Words());
     }
 
-    // What names a course, or a species that is not on the list of its site. Without a list everything is taught there, so nothing is missing.
+    // What names a course, or a venomous species that is not on the list of its site. Without a list everything is taught there, so nothing is missing.
     private async Task<IReadOnlyList<EncounterLine>> ToLookAtAsync(CancellationToken cancellation)
     {
         var lines = await records.EncountersToLookAtAsync(cancellation);
@@ -90,6 +90,6 @@ public sealed class EncounterCasesController(RecordsContext records, CourseShelf
         return [.. lines.Where(line => line.Encounter.CourseId is not null || !IsOnList(line.Encounter, lists.GetValueOrDefault(line.Encounter.SiteId))).Take(EncountersPage.MostLines)];
     }
 
-    private static bool IsOnList(EncounterRecord encounter, Records.SiteSpecies? list) =>
-        encounter.SpeciesId is null || list is null or { SpeciesIds.Count: 0 } || list.SpeciesIds.Contains(encounter.SpeciesId);
+    private bool IsOnList(EncounterRecord encounter, Records.SiteSpecies? list) =>
+        encounter.SpeciesId is null || shelf.Species.Find(encounter.SpeciesId) is not { IsVenomous: true } || list is null or { SpeciesIds.Count: 0 } || list.SpeciesIds.Contains(encounter.SpeciesId);
 }

@@ -254,7 +254,7 @@ public sealed class EncountersControllerTests(SharedSite shared)
         });
         await ListAsync(RunningSite.Now.AddDays(-2), "western-diamondback");
         var (mojave, course) = (Report(cast, EncounterKind.Sighting), Report(cast, EncounterKind.Sighting));
-        (mojave["SpeciesId"], course["SpeciesId"], course["CourseId"]) = ("mojave-rattlesnake", "western-diamondback", "awareness");
+        (mojave["SpeciesId"], course["SpeciesId"], course["CourseId"]) = ("mohave-rattlesnake", "western-diamondback", "awareness");
         await SendAsync(colleague, mojave);
         await SendAsync(colleague, course);
         using var lead = await shared.Site.SignInAsync(cast.Lead);
@@ -269,7 +269,7 @@ public sealed class EncountersControllerTests(SharedSite shared)
         var page = $"/en/programme/encounters/{course["Id"]}";
         Assert.Equal(303, (await lead.PostAsync($"{page}/look", new() { ["Words"] = "The part about gates is rewritten." }, page)).Status);
         Assert.Equal((true, false), await WaitAsync());
-        await ListAsync(RunningSite.Now.AddDays(-1), "western-diamondback", "mojave-rattlesnake");
+        await ListAsync(RunningSite.Now.AddDays(-1), "western-diamondback", "mohave-rattlesnake");
         Assert.Equal((false, false), await WaitAsync());
         Assert.Equal(409, (await lead.PostAsync($"{page}/look", new() { ["Words"] = "Other words." }, page)).Status);
     }

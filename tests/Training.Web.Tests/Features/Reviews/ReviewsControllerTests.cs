@@ -115,7 +115,7 @@ public sealed class ReviewsControllerTests(SharedSite shared)
 
         Assert.Equal(page, await NameAsync("western-diamondback"));
         Assert.Equal(
-            $"/en/programme/sites/{cast.Site}/events?cause=NewSpecies&what=Mojave%20rattlesnake", await NameAsync("western-diamondback", "mojave-rattlesnake"));
+            $"/en/programme/sites/{cast.Site}/events?cause=NewSpecies&what=Mohave%20rattlesnake", await NameAsync("western-diamondback", "mohave-rattlesnake"));
         Assert.Equal(page, await NameAsync("western-diamondback"));
     }
 
