@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
+using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Languages;
