@@ -245,6 +245,12 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Looks of leads at what encounters ask for.</summary>
     public DbSet<EncounterLook> EncounterLooks => Set<EncounterLook>();
 
+    /// <summary>Who was told of which review.</summary>
+    public DbSet<ReviewNotice> ReviewNotices => Set<ReviewNotice>();
+
+    /// <summary>Who was told that guidance changed since they trained.</summary>
+    public DbSet<GuidanceNotice> GuidanceNotices => Set<GuidanceNotice>();
+
     /// <summary>Which courses are used, the newest row last.</summary>
     public DbSet<CourseChoice> CourseChoices => Set<CourseChoice>();
 

@@ -9,7 +9,7 @@ using Training.Web.Shelf;
 namespace Training.Web.Features.Reminders;
 
 /// <summary>
-/// Writes to each representative of an employer once a week who of their people lapses; on Monday, or on the first day after it on which the
+/// Writes to each representative of an employer once a week who of their people lapses or is on hold, and how many snakes were met; on Monday, or on the first day after it on which the
 /// program runs. A week in which there is nothing to say has no mail. Safe to run twice and on several servers at once.
 /// </summary>
 public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, CourseShelf shelf, TrainingOptions options, OurProvider provider, TimeProvider clock)
@@ -66,11 +66,22 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
                           where reminder.MailId == null && reminder.MadeAt > since
                           orderby employment.PersonId
                           select employment.PersonId).Distinct().Take(MostLines).ToListAsync(cancellation);
+        var held = Holds.On(await records.HoldsOfAsync(records.Employments
+            .Where(row => row.EmployerId == employerId && row.StartsOn <= today && (row.EndsOn == null || row.EndsOn >= today)).Select(row => row.PersonId), cancellation), today)
+            .Select(hold => hold.PersonId).Distinct().Take(MostLines).ToList();
+        var (weekAgo, yesterday) = (today.AddDays(-7), today.AddDays(-1));
+        var met = await (from encounter in records.Encounters
+                         join site in records.Sites on encounter.SiteId equals site.Id
+                         where site.EmployerId == employerId && encounter.MetOn >= weekAgo && encounter.MetOn <= yesterday
+                         group encounter by encounter.Kind into kind
+                         select new { kind.Key, Count = kind.Count() }).ToListAsync(cancellation);
         var people = (await records.EmployedAsync(
-                lapsed.Rows.Concat(ahead.Rows).Select(row => row.PersonId).Concat(told).Distinct(), employerId, today, cancellation))
+                lapsed.Rows.Concat(ahead.Rows).Select(row => row.PersonId).Concat(told).Concat(held).Distinct(), employerId, today, cancellation))
             .ToDictionary(person => person.PersonId);
         return new(
             employerId, name, lapsed, ahead, [.. told.Select(id => people.GetValueOrDefault(id)?.Name).OfType<string>().Order(StringComparer.Ordinal)],
+            [.. held.Select(id => people.GetValueOrDefault(id)?.Name).OfType<string>().Order(StringComparer.Ordinal)],
+            (met.Sum(kind => kind.Count), met.Where(kind => kind.Key is EncounterKind.NearMiss or EncounterKind.Bite).Sum(kind => kind.Count)),
             people, shelf, options, provider);
     }
 
@@ -81,12 +92,14 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
         LapseList Lapsed,
         LapseList Ahead,
         IReadOnlyList<string> Told,
+        IReadOnlyList<string> Held,
+        (int All, int Close) Met,
         IReadOnlyDictionary<Guid, EmployedPerson> People,
         CourseShelf Shelf,
         TrainingOptions Options,
         OurProvider Provider)
     {
-        public bool IsEmpty => Lapsed.Count + Ahead.Count + Told.Count == 0;
+        public bool IsEmpty => Lapsed.Count + Ahead.Count + Told.Count + Held.Count + Met.All == 0;
 
         public Letter Letter(Language language)
         {
@@ -97,6 +110,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
             ];
             return Reminders.Letter.OfWeek(
                 Employer, Lines(Lapsed), Lines(Ahead), Lapsed.Count - Lapsed.Rows.Count + Ahead.Count - Ahead.Rows.Count, Told,
+                Held, Met,
                 Options.PublicPage($"{language.Tag()}/employers/{EmployerId}"), Provider.Name, language);
         }
     }

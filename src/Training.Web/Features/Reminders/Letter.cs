@@ -4,6 +4,7 @@ using Training.Certification;
 using Training.Courses;
 using Training.Records;
 using Training.Scoring;
+using Training.Web.Features.TrainingChanges;
 using Training.Web.Languages;
 
 namespace Training.Web.Features.Reminders;
@@ -49,12 +50,14 @@ public sealed record Letter(string Subject, string Text)
     /// <param name="ahead">The same for those that lapse soon.</param>
     /// <param name="more">How many lines were left out.</param>
     /// <param name="told">Names of those who have no address and are to be told by somebody.</param>
+    /// <param name="held">Names of those who are on hold.</param>
+    /// <param name="met">Encounters at its sites in the last seven days, and how many of them were bites or nearly so.</param>
     /// <param name="page">Address of the employer's page.</param>
     /// <param name="provider">Who writes.</param>
     /// <param name="language">The representative's.</param>
     public static Letter OfWeek(
-        string employer, IReadOnlyList<DigestLine> lapsed, IReadOnlyList<DigestLine> ahead, int more, IReadOnlyList<string> told, Uri page,
-        string provider, Language language) =>
+        string employer, IReadOnlyList<DigestLine> lapsed, IReadOnlyList<DigestLine> ahead, int more, IReadOnlyList<string> told,
+        IReadOnlyList<string> held, (int All, int Close) met, Uri page, string provider, Language language) =>
         In(language, () => new Letter(
             Word("SubjectWeek", employer),
             Paragraphs(
@@ -62,7 +65,53 @@ public sealed record Letter(string Subject, string Text)
                 ahead.Count == 0 ? null : Word("WeekAhead", string.Join('\n', ahead.Select(Line))),
                 more == 0 ? null : Word("WeekMore", more),
                 told.Count == 0 ? null : Word("WeekTold", string.Join('\n', told.Select(name => $"- {name}"))),
+                held.Count == 0 ? null : Word("WeekHeld", string.Join('\n', held.Select(name => $"- {name}"))),
+                met.All == 0 ? null : met.Close == 0 ? Word("WeekMet", met.All) : Word("WeekMetClose", met.All, met.Close),
                 Word("WeekPage", page),
+                Word("SentBy", provider))));
+
+    /// <summary>To whoever is on hold, or was until a review ended it.</summary>
+    /// <param name="concluded">What was concluded; null while the hold lasts.</param>
+    /// <param name="page">Address of their own pages.</param>
+    /// <param name="provider">Who writes.</param>
+    /// <param name="language">The reader's.</param>
+    public static Letter OfHold(string? concluded, Uri page, string provider, Language language) =>
+        In(language, () => new Letter(
+            concluded is null ? Word("SubjectHold") : Word("SubjectHoldEnded"),
+            Paragraphs(
+                concluded is null ? Word("HoldSet") : Word("HoldEnded", concluded),
+                Word("HoldMeans"),
+                Word("HoldPage", page),
+                Word("SentBy", provider))));
+
+    /// <summary>To a lead: reviews that are new, and those that are overdue.</summary>
+    /// <param name="opened">How many are new.</param>
+    /// <param name="overdue">How many are overdue.</param>
+    /// <param name="holds">How many of both keep somebody from handling.</param>
+    /// <param name="page">Address of the reviews.</param>
+    /// <param name="provider">Who writes.</param>
+    /// <param name="language">The reader's.</param>
+    public static Letter OfReviews(int opened, int overdue, int holds, Uri page, string provider, Language language) =>
+        In(language, () => new Letter(
+            overdue > 0 ? Word("SubjectOverdue") : Word("SubjectReviews"),
+            Paragraphs(
+                opened == 0 ? null : Word("ReviewsOpened", opened),
+                overdue == 0 ? null : Word("ReviewsOverdue", overdue, Certification.Reviews.Days),
+                holds == 0 ? null : Word("ReviewsHold", holds),
+                Word("ReviewsPage", page),
+                Word("SentBy", provider))));
+
+    /// <summary>To somebody whose training rests on a value that is no longer so.</summary>
+    /// <param name="changes">All of one day.</param>
+    /// <param name="page">Address of their own pages.</param>
+    /// <param name="provider">Who writes.</param>
+    /// <param name="language">The reader's.</param>
+    public static Letter OfGuidance(IReadOnlyList<TrainingChange> changes, Uri page, string provider, Language language) =>
+        In(language, () => new Letter(
+            Word("SubjectGuidance"),
+            Paragraphs(
+                Word("GuidanceChanged", string.Join('\n', changes.Select(change => Word("GuidanceLine", change.Subject, change.Is, change.Was)))),
+                Word("GuidancePage", page),
                 Word("SentBy", provider))));
 
     /// <summary>A result was corrected because a question turned out wrong: to the person, or to who represents their employer.</summary>

@@ -13,6 +13,7 @@ public static class RemindersSetup
     {
         services.AddSingleton<ReminderSweep>();
         services.AddSingleton<DigestSweep>();
+        services.AddSingleton<ReviewSweep>();
         services.AddSingleton<MailDelivery>();
         services.AddSingleton<ReminderJob>();
         if (options.Mail.Host.Length > 0) services.AddSingleton<IMailSender, SmtpMailSender>();
