@@ -65,6 +65,8 @@ internal sealed class DemoData
 
     public required IReadOnlyList<DemoAppeal> Appeals { get; init; }
 
+    public required IReadOnlyList<DemoEncounter> Encounters { get; init; }
+
     /// <exception cref="IOException">A file is missing.</exception>
     /// <exception cref="CsvHelperException">A file does not read; the message names row and column.</exception>
     public static DemoData Read(string folder) => new()
@@ -98,6 +100,7 @@ internal sealed class DemoData
         Conflicts = Rows<DemoConflict>(folder, "instructor-conflicts.csv"),
         CandidateWords = Rows<DemoCandidateWord>(folder, "candidate-words.csv"),
         Appeals = Rows<DemoAppeal>(folder, "appeals.csv"),
+        Encounters = Rows<DemoEncounter>(folder, "encounters.csv"),
     };
 
     private static List<T> Rows<T>(string folder, string file)
@@ -352,3 +355,49 @@ internal sealed record DemoCompetence(string Person, string Course, string What,
 internal sealed record DemoStatement(string Person, int DaysAgo);
 
 internal sealed record DemoConflict(string Person, string Other, string Words, int FromDaysAgo, string By);
+
+/// <param name="Encounter">Row id.</param>
+/// <param name="Site">Where.</param>
+/// <param name="Reporter">Who reported it, on its day.</param>
+/// <param name="Kind">What it came to.</param>
+/// <param name="DaysAgo">When.</param>
+/// <param name="Time">Of day, there.</param>
+/// <param name="Place">On the site, in words.</param>
+/// <param name="Species">A sheet, or empty.</param>
+/// <param name="Done">What was done.</param>
+/// <param name="Handler">Who handled it, <c>other</c>, or empty for nobody.</param>
+/// <param name="FollowUp">What is still to be done, or empty.</param>
+/// <param name="Course">A course to look at, or empty.</param>
+/// <param name="DistanceMetres">How far it was moved; without it nothing is written down about the move.</param>
+/// <param name="Tools">Used.</param>
+/// <param name="Container">Used.</param>
+/// <param name="MinutesHeld">In it.</param>
+/// <param name="AirTemperature">Degrees Celsius.</param>
+/// <param name="ReleaseCover">Where it was released.</param>
+/// <param name="Permit">Its number.</param>
+/// <param name="ReviewedDaysAgo">When the review that it opened was concluded, or null while it is open.</param>
+/// <param name="ReviewedBy">A lead, or empty.</param>
+/// <param name="Conclusion">The lead's words, or empty.</param>
+internal sealed record DemoEncounter(
+    string Encounter,
+    string Site,
+    string Reporter,
+    EncounterKind Kind,
+    int DaysAgo,
+    string Time,
+    string Place,
+    string Species,
+    string Done,
+    string Handler,
+    string FollowUp,
+    string Course,
+    int? DistanceMetres,
+    string Tools,
+    string Container,
+    int? MinutesHeld,
+    int? AirTemperature,
+    string ReleaseCover,
+    string Permit,
+    int? ReviewedDaysAgo,
+    string ReviewedBy,
+    string Conclusion);

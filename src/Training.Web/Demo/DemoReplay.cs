@@ -31,6 +31,10 @@ internal sealed class DemoReplay(
     private readonly ILookup<string, DemoEmployment> employments = data.Employments.ToLookup(row => row.Person, StringComparer.Ordinal);
 
     private IReadOnlyList<RegisteredKit> kit = [];
+    private DemoEncounters Encounters => field ??= new(
+        data, courses.Values.Where(course => course.Scheme.Kind == SchemeKind.Certification).Select(course => course.Id).ToHashSet(StringComparer.Ordinal), ids,
+        daysAgo => At(daysAgo, DecisionHourUtc));
+
     private DemoAppeals Appeals => field ??= new(data, ids, daysAgo => At(daysAgo, DecisionHourUtc));
 
     /// <summary>Replays everything.</summary>
@@ -61,6 +65,9 @@ internal sealed class DemoReplay(
             .Select(row => (At(row.TakenUpDaysAgo!.Value, DecisionHourUtc), Step(row, TakeUpAsync))), // not null: filtered before
         .. data.Appeals.Where(row => row.DecidedDaysAgo is not null)
             .Select(row => (At(row.DecidedDaysAgo!.Value, DecisionHourUtc), Step(row, DecideAppealAsync))), // not null: filtered before
+        .. data.Encounters.Select(row => (At(row.DaysAgo, DecisionHourUtc), Step(row, MeetAsync))),
+        .. data.Encounters.Where(row => row.ReviewedDaysAgo is not null)
+            .Select(row => (At(row.ReviewedDaysAgo!.Value, DecisionHourUtc), Step(row, ConcludeAsync))), // not null: filtered before
         .. data.Withdrawals.Select(row => (At(row.DaysAgo, DecisionHourUtc + 1), Step(row, WithdrawAsync))),
     ];
 
@@ -230,6 +237,12 @@ internal sealed class DemoReplay(
                 sheet.Id, ids[lead], reason, Day(row.DaysAgo), sheet.SignedAt.AddHours(1), cancellation));
         }
     }
+
+    private async Task MeetAsync(RecordsContext records, DemoEncounter row, CancellationToken cancellation) =>
+        Require(row.Encounter, await Encounters.ReportAsync(records, row, cancellation));
+
+    private async Task ConcludeAsync(RecordsContext records, DemoEncounter row, CancellationToken cancellation) =>
+        Require(row.Encounter, await Encounters.ConcludeAsync(records, row, cancellation));
 
     private async Task AppealAsync(RecordsContext records, DemoAppeal row, CancellationToken cancellation)
     {

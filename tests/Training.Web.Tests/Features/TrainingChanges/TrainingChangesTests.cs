@@ -1,3 +1,7 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Training.Records;
+using Training.Web.Features.Reminders;
 using Training.Web.Tests.Features.Sittings;
 using Training.Web.Tests.House;
 
@@ -27,6 +31,30 @@ public sealed class TrainingChangesTests
         site.Clock.Now += TimeSpan.FromMinutes(5);
         using (var again = await TakenQuiz.StartAsync(site, personId: cast.Worker)) await PassAsync(again);
         Assert.DoesNotContain("What changed since training", (await worker.GetAsync("/en/my")).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Whoever_holds_what_rests_on_the_old_value_is_told_once_by_mail()
+    {
+        using var site = RunningSite.Start();
+        var cast = await ProgrammeCast.CreateAsync(site);
+        using (var quiz = await TakenQuiz.StartAsync(site, personId: cast.Worker)) await PassAsync(quiz);
+        await site.RecordAsync(records => records.KeepMailAddressAsync(cast.Worker, "worker@example.org", default));
+        var sweep = site.Services.GetRequiredService<ReviewSweep>();
+        async Task<List<string>> SweepAsync()
+        {
+            List<string> texts = [];
+            await sweep.RunAsync(default);
+            await sweep.RunAsync(default);
+            await site.RecordAsync(async records => texts = await records.OutgoingMails.Where(mail => mail.PersonId == cast.Worker).Select(mail => mail.Text).ToListAsync());
+            return texts;
+        }
+
+        await ChangeStandOffAsync(site, from: "2026-11-20");
+
+        Assert.Empty(await SweepAsync()); // passed, and holds nothing yet
+        await site.HoldAsync(cast.Worker, "awareness", ProgrammeCast.Today.AddMonths(-3), ProgrammeCast.Today.AddMonths(9));
+        Assert.Contains("Stand-off for everybody who is not handling: now 15 feet", Assert.Single(await SweepAsync()), StringComparison.Ordinal);
     }
 
     private static async Task PassAsync(TakenQuiz quiz)
