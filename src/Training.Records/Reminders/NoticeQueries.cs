@@ -18,18 +18,18 @@ public static class NoticeQueries
     private const int MostOfARound = 500;
 
     /// <summary>Holds and their ends, from a day on, that whoever they are about was not told of. A hold that has ended is told of by its end alone.</summary>
-    public static async Task<IReadOnlyList<UntoldReview>> UntoldHoldsAsync(this RecordsContext records, DateOnly from, CancellationToken cancellation)
+    public static async Task<IReadOnlyList<UntoldReview>> UntoldHoldsAsync(this RecordsContext records, DateOnly since, CancellationToken cancellation)
     {
         var set = await (from hold in records.Holds
                          join review in records.Reviews on hold.ReviewId equals review.Id
-                         where hold.StartsOn >= from && !records.ReviewConclusions.Any(end => end.ReviewId == hold.ReviewId)
+                         where hold.StartsOn >= since && !records.ReviewConclusions.Any(end => end.ReviewId == hold.ReviewId)
                              && !records.ReviewNotices.Any(row => row.ReviewId == hold.ReviewId && row.PersonId == hold.PersonId && row.News == ReviewNews.HoldSet)
                          orderby review.KeptAt
                          select new { Review = review, hold.PersonId }).AsNoTracking().Take(MostOfARound).ToListAsync(cancellation);
         var ended = await (from hold in records.Holds
                            join review in records.Reviews on hold.ReviewId equals review.Id
                            join end in records.ReviewConclusions on hold.ReviewId equals end.ReviewId
-                           where end.ConcludedOn >= from
+                           where end.ConcludedOn >= since
                                && !records.ReviewNotices.Any(row => row.ReviewId == hold.ReviewId && row.PersonId == hold.PersonId && row.News == ReviewNews.HoldEnded)
                            orderby end.KeptAt
                            select new { Review = review, hold.PersonId, end.Words }).AsNoTracking().Take(MostOfARound).ToListAsync(cancellation);
