@@ -10,7 +10,7 @@ public abstract partial class RecordsTests
     private const int Chunk = 5_000;
 
     // SQLite answers for all engines: the rules run in memory, and the other engines show that they give the same rows.
-    private int Histories => Database.Options!.Engine == DatabaseEngine.Sqlite ? 100_000 : 2_000;
+    private int RandomHistories => Database.Options!.Engine == DatabaseEngine.Sqlite ? 100_000 : 2_000;
 
     /// <summary>Outside check: <see cref="SlowHistory"/> lives through every day of the same history. <c>TEST_SEED</c> repeats a run.</summary>
     [Fact]
@@ -22,10 +22,10 @@ public abstract partial class RecordsTests
         var numbers = new SplitMix(seed);
         var cast = await Cast.CreateAsync(Database);
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var done = 0; done < Histories; done += Chunk)
+        for (var done = 0; done < RandomHistories; done += Chunk)
         {
             RandomHistory[] histories =
-                [.. Enumerable.Range(0, Math.Min(Chunk, Histories - done)).Select(_ => RandomHistory.Make(numbers, cast.CourseHash, cast.Lead, cast.OtherLead))];
+                [.. Enumerable.Range(0, Math.Min(Chunk, RandomHistories - done)).Select(_ => RandomHistory.Make(numbers, cast.CourseHash, cast.Lead, cast.OtherLead))];
             await InsertAsync(histories);
             foreach (var batch in histories.Chunk(PersonFileQueries.MostFiles))
             {
@@ -44,7 +44,7 @@ public abstract partial class RecordsTests
             "Current", "RenewalDue", "Lapsed", "Suspended", "Withdrawn", "before the first", "seen otherwise", "known of nothing", "two suspensions",
             "period 2 or later", "period after a withdrawal", "last day 28 or 29 February",
         ];
-        Assert.All(kinds, kind => Assert.True(seen.GetValueOrDefault(kind) >= Histories / 200, $"seed {seed}, {kind}: {seen.GetValueOrDefault(kind)}"));
+        Assert.All(kinds, kind => Assert.True(seen.GetValueOrDefault(kind) >= RandomHistories / 200, $"seed {seed}, {kind}: {seen.GetValueOrDefault(kind)}"));
     }
 
     private static void Compare(RandomHistory history, KeptCertification kept, DateOnly day, ulong seed, Dictionary<string, int> seen)
