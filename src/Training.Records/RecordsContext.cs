@@ -74,8 +74,41 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Who may score at a class.</summary>
     public DbSet<ClassScorer> ClassScorers => Set<ClassScorer>();
 
-    /// <summary>Who was taught at a class.</summary>
+    /// <summary>Seats that people got at classes, given back or not.</summary>
     public DbSet<ClassAttendance> ClassAttendances => Set<ClassAttendance>();
+
+    /// <summary>Seats that were given back.</summary>
+    public DbSet<SeatReturn> SeatReturns => Set<SeatReturn>();
+
+    /// <summary>Who waits for a seat, or did.</summary>
+    public DbSet<ClassWaiting> ClassWaitings => Set<ClassWaiting>();
+
+    /// <summary>Who no longer waits.</summary>
+    public DbSet<ClassWaitingEnd> ClassWaitingEnds => Set<ClassWaitingEnd>();
+
+    /// <summary>Classes that were moved, or got other seats.</summary>
+    public DbSet<ClassChange> ClassChanges => Set<ClassChange>();
+
+    /// <summary>Classes that do not take place.</summary>
+    public DbSet<ClassCancellation> ClassCancellations => Set<ClassCancellation>();
+
+    /// <summary>What the people of a class are to know before it, the newest row last.</summary>
+    public DbSet<ClassBriefing> ClassBriefings => Set<ClassBriefing>();
+
+    /// <summary>Who came to a class and who did not, the newest row last.</summary>
+    public DbSet<ClassPresence> ClassPresences => Set<ClassPresence>();
+
+    /// <summary>What people were told about classes ahead.</summary>
+    public DbSet<ClassInvitation> ClassInvitations => Set<ClassInvitation>();
+
+    /// <summary>Reminders of classes that were made.</summary>
+    public DbSet<ClassReminder> ClassReminders => Set<ClassReminder>();
+
+    /// <summary>Addresses at which calendar programs read.</summary>
+    public DbSet<CalendarFeed> CalendarFeeds => Set<CalendarFeed>();
+
+    /// <summary>Addresses of calendars that no longer answer.</summary>
+    public DbSet<CalendarFeedEnd> CalendarFeedEnds => Set<CalendarFeedEnd>();
 
     /// <summary>Which parts of which course text people said that they have read.</summary>
     public DbSet<ModuleReading> ModuleReadings => Set<ModuleReading>();

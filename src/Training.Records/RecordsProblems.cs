@@ -128,6 +128,39 @@ public static class RecordsProblems
     /// <summary>Every seat of the class is taken. Argument: the seats.</summary>
     public const string ClassFull = "records.class-full";
 
+    /// <summary>The class does not take place.</summary>
+    public const string ClassCancelled = "records.class-cancelled";
+
+    /// <summary>The day of the class has come or gone. Argument: the day.</summary>
+    public const string ClassOver = "records.class-over";
+
+    /// <summary>A scoresheet of the class was signed: its day stays.</summary>
+    public const string ClassScored = "records.class-scored";
+
+    /// <summary>The person has no seat at the class.</summary>
+    public const string NoSeat = "records.no-seat";
+
+    /// <summary>A scoresheet of the class is about the person: they were there.</summary>
+    public const string SeatScored = "records.seat-scored";
+
+    /// <summary>The person has a seat at the class already.</summary>
+    public const string SeatedAlready = "records.seated-already";
+
+    /// <summary>A seat is free: nobody needs to wait.</summary>
+    public const string SeatFree = "records.seat-free";
+
+    /// <summary>More people have a seat than there would be seats. Argument: how many have one.</summary>
+    public const string SeatsTaken = "records.seats-taken";
+
+    /// <summary>The class would be held on a day that is over. Argument: the day.</summary>
+    public const string DayOver = "records.day-over";
+
+    /// <summary>Nothing about the class would change.</summary>
+    public const string NothingChanges = "records.nothing-changes";
+
+    /// <summary>The day of the class is not there yet. Argument: the day.</summary>
+    public const string ClassNotYet = "records.class-not-yet";
+
     /// <summary>The dates overlap a row that is there. Argument: that row's first day.</summary>
     public const string Overlap = "records.overlap";
 

@@ -33,6 +33,9 @@ internal static partial class Log
     [LoggerMessage(32, LogLevel.Information, "Reminders: {Mails} written as mails, {Told} put on the lists of crews")]
     public static partial void Reminded(ILogger logger, int mails, int told);
 
+    [LoggerMessage(33, LogLevel.Information, "Classes: {Told} people told or reminded, {Seated} who waited got a seat")]
+    public static partial void ToldOfClasses(ILogger logger, int told, int seated);
+
     [LoggerMessage(20, LogLevel.Warning, "A rule granted, but its decision or paper has a problem. Person {PersonId}, scheme {SchemeId}: {Code}")]
     public static partial void RuleDecisionProblem(ILogger logger, Guid personId, string schemeId, string code);
 }

@@ -2,6 +2,7 @@ using Training.Documents.Fonts;
 using Training.Records;
 using Training.Web.Demo;
 using Training.Web.Doors;
+using Training.Web.Features.Calendars;
 using Training.Web.Features.Appeals;
 using Training.Web.Features.Certificates;
 using Training.Web.Features.Corrections;
@@ -70,6 +71,7 @@ public static class Site
         services.AddScoped<TrainingChangeReading>();
         services.AddScoped<PanelReading>();
         services.AddVerify();
+        services.AddCalendars();
         services.AddWorkforce();
         services.AddFiles();
         services.AddQuizStatistics();

@@ -16,7 +16,7 @@ public sealed class CalendarTests
     }
 
     [Fact]
-    public void All_34_rows_are_there() => Assert.Equal(34, Rows.Count);
+    public void All_50_rows_are_there() => Assert.Equal(50, Rows.Count);
 
     [Theory, MemberData(nameof(Rows))]
     public void Dates_come_out_as_in_the_calendar_file(string row)
@@ -36,8 +36,19 @@ public sealed class CalendarTests
         "days_between" => Assert.Single(
             Lapses.By([Cast.Held(Cast.Period(1, first, second))], Cast.On(first), Cast.On(second))).DaysLeft.ToString(),
         "current_at" => DecisionDay.On(DateTimeOffset.Parse(second), TimeZoneInfo.FindSystemTimeZoneById(zone)) <= Cast.On(first) ? "yes" : "no",
+        "local_to_utc" => Class(first, 1).Start(TimeZoneInfo.FindSystemTimeZoneById(zone)).ToString("yyyy-MM-dd'T'HH:mm'Z'"),
+        "plus_hours" => Local(Class(first, 60 * int.Parse(second)).End(TimeZoneInfo.FindSystemTimeZoneById(zone)), zone),
         _ => throw new ArgumentException(operation, nameof(operation)),
     };
+
+    private static ClassTime Class(string local, int minutes)
+    {
+        var start = DateTime.Parse(local);
+        return new(DateOnly.FromDateTime(start), TimeOnly.FromDateTime(start), minutes, "");
+    }
+
+    private static string Local(DateTimeOffset instant, string zone) =>
+        TimeZoneInfo.ConvertTime(instant, TimeZoneInfo.FindSystemTimeZoneById(zone)).ToString("yyyy-MM-dd'T'HH:mmzzz").Remove("yyyy-MM-ddTHH:mm+00".Length, 1);
 
     private static Duration Months(string count) => Cast.D($"P{count}M");
 

@@ -4,7 +4,7 @@ using Training.Certification;
 
 namespace Training.Records;
 
-/// <summary>Keeps classes: who teaches, and who has a seat.</summary>
+/// <summary>Keeps classes, who teaches and who scores there; what changes about one; who came.</summary>
 public static class ClassKeeping
 {
     /// <summary>Keeps a class. The same id again is answered with what is stored.</summary>
@@ -14,29 +14,9 @@ public static class ClassKeeping
             return Refuse("site", RecordsProblems.SiteUnknown, day.SiteId.ToString());
         if (await records.TryInsertAsync(cancellation, day)) return new Kept.Stored(day.Id);
         var stored = await records.Classes.AsNoTracking().SingleAsync(other => other.Id == day.Id, cancellation);
-        var isSame = (stored.SiteId, stored.HeldOn, stored.CourseId, stored.Capacity) == (day.SiteId, day.HeldOn, day.CourseId, day.Capacity);
+        var isSame = (stored.SiteId, stored.HeldOn, stored.StartsAt, stored.LengthMinutes, stored.CourseId, stored.Capacity)
+            == (day.SiteId, day.HeldOn, day.StartsAt, day.LengthMinutes, day.CourseId, day.Capacity);
         return isSame ? new Kept.AlreadyStored(day.Id) : Refuse("class", RecordsProblems.OtherContent, day.Id.ToString());
-    }
-
-    /// <summary>Gives a person a seat. Refused where the class is full; the same person twice has one seat.</summary>
-    public static async Task<Kept> AttendAsync(this RecordsContext records, Guid classId, Guid personId, CancellationToken cancellation)
-    {
-        for (var attempt = 0; attempt < Bounds.Attempts; attempt++)
-        {
-            if (await records.ClassAttendances.AnyAsync(row => row.ClassId == classId && row.PersonId == personId, cancellation))
-                return new Kept.AlreadyStored(personId);
-            var day = await records.Classes.AsNoTracking().SingleOrDefaultAsync(day => day.Id == classId, cancellation);
-            if (day is null) return Refuse("class", RecordsProblems.ClassUnknown, classId.ToString());
-            if (!await records.Persons.AnyAsync(person => person.Id == personId, cancellation))
-                return Refuse("person", RecordsProblems.PersonUnknown, personId.ToString());
-            var taken = await records.ClassAttendances.CountAsync(row => row.ClassId == classId, cancellation);
-            if (taken >= day.Capacity)
-                return Refuse("class", RecordsProblems.ClassFull, day.Capacity.ToString(CultureInfo.InvariantCulture));
-            if (await records.TryInsertUnderAsync(day, new ClassAttendance { ClassId = classId, PersonId = personId }, cancellation))
-                return new Kept.Stored(personId);
-        }
-
-        throw new InvalidOperationException($"Class {classId} was changed by others {Bounds.Attempts} times over.");
     }
 
     /// <summary>Notes that an instructor teaches at a class. Refused where they are not appointed on its day, or their file says otherwise.</summary>
@@ -75,6 +55,10 @@ public static class ClassKeeping
             : new Kept.AlreadyStored(instructorId);
     }
 
-    private static Kept.Refused Refuse(string part, string code, params IReadOnlyList<string> arguments) =>
+    internal static Kept.Refused Refuse(string part, string code, params IReadOnlyList<string> arguments) =>
         new([RecordsProblems.At(part, code, arguments)]);
+
+    internal static string Text(DateOnly day) => day.ToString("O", CultureInfo.InvariantCulture);
+
+    internal static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -21,11 +21,11 @@ public static class ClassQueries
 {
     private const int Most = 500;
 
-    /// <summary>The class days at an employer's sites from a day on, the earliest first; another employer's are not its business.</summary>
+    /// <summary>The class days at an employer's sites from a day on that were not cancelled, the earliest first; another employer's are not its business.</summary>
     public static async Task<IReadOnlyList<ClassAhead>> ClassesAheadAsync(
         this RecordsContext records, Guid employerId, DateOnly firstDay, CancellationToken cancellation)
     {
-        var rows = await (from day in records.Classes
+        var rows = await (from day in records.StandingClasses()
                           where day.HeldOn >= firstDay
                           join site in records.Sites on day.SiteId equals site.Id
                           where site.EmployerId == employerId
@@ -33,7 +33,7 @@ public static class ClassQueries
                           select new
                           {
                               day.Id, day.CourseId, day.HeldOn, site.Name, day.Capacity,
-                              Taken = records.ClassAttendances.Count(row => row.ClassId == day.Id),
+                              Taken = records.SeatsHeld().Count(row => row.ClassId == day.Id),
                           })
             .Take(Most).ToListAsync(cancellation);
         return rows.ConvertAll(row => new ClassAhead(row.Id, row.CourseId, row.HeldOn, row.Name, Math.Max(0, row.Capacity - row.Taken)));
@@ -48,9 +48,9 @@ public static class ClassQueries
         this RecordsContext records, IReadOnlyList<Guid> personIds, DateOnly firstDay, CancellationToken cancellation)
     {
         var ids = personIds.ToList();
-        return await (from seat in records.ClassAttendances
+        return await (from seat in records.SeatsHeld()
                       where ids.Contains(seat.PersonId)
-                      join day in records.Classes on seat.ClassId equals day.Id
+                      join day in records.StandingClasses() on seat.ClassId equals day.Id
                       where day.HeldOn >= firstDay
                       orderby day.HeldOn, day.Id
                       select new SeatAhead(seat.PersonId, day.CourseId, day.HeldOn))

@@ -6,7 +6,8 @@ namespace Training.Records;
 /// <summary>The who-taught-whom register.</summary>
 public static class TeachingQueries
 {
-    /// <summary>Everybody who taught the person, newest first. An instructor who sits in on their own class taught not themselves.</summary>
+    /// <summary>Everybody who taught the person, newest first. Whoever did not come was not taught (<see cref="SeatQueries.SeatsTaught"/>);
+    /// an instructor who sits in on their own class taught not themselves.</summary>
     public static Task<IReadOnlyList<Teaching>> TeachingsOfAsync(
         this RecordsContext records, Guid personId, CancellationToken cancellation) =>
         records.TeachingsOfAsync([personId], cancellation);
@@ -19,7 +20,7 @@ public static class TeachingQueries
         this RecordsContext records, IReadOnlyList<Guid> personIds, CancellationToken cancellation)
     {
         var ids = personIds.ToList();
-        return await (from attendance in records.ClassAttendances
+        return await (from attendance in records.SeatsTaught()
                       where ids.Contains(attendance.PersonId)
                       join day in records.Classes on attendance.ClassId equals day.Id
                       join teaching in records.ClassTeachings on day.Id equals teaching.ClassId

@@ -47,6 +47,18 @@ public static class InstructorQueries
         return [.. Assignments.Check(file, assignment, day).Select(reason => ProblemOf(reason, assignment.CourseId))];
     }
 
+    /// <summary>Everything against these assignments, as problems, each once; empty where nothing is in the way.</summary>
+    internal static async Task<IReadOnlyList<Problem>> AssignmentProblemsAsync(
+        this RecordsContext records, IReadOnlyList<(Guid InstructorId, Assignment Assignment)> assignments, DateOnly day, CancellationToken cancellation)
+    {
+        var files = await records.InstructorFilesAsync([.. assignments.Select(one => one.InstructorId)], day, cancellation);
+        return
+        [
+            .. assignments.SelectMany(one => Assignments.Check(files[one.InstructorId], one.Assignment, day).Select(reason => ProblemOf(reason, one.Assignment.CourseId)))
+                .DistinctBy(problem => (problem.Code, string.Join('|', problem.Arguments))),
+        ];
+    }
+
     /// <summary>
     /// Everything against an instructor's scoring one candidate on a day, who may work for somebody then: also that nobody on hold is scored
     /// with a live snake.

@@ -25,6 +25,9 @@ public sealed class OutgoingMail : IVersioned
     /// <summary>Plain text.</summary>
     public required string Text { get; init; }
 
+    /// <summary>A calendar file that goes with it (RFC 5545), or null.</summary>
+    public string? Calendar { get; init; }
+
     /// <summary>When it was written, UTC.</summary>
     public required DateTimeOffset MadeAt { get; init; }
 
@@ -59,6 +62,7 @@ internal sealed class OutgoingMailConfiguration : IEntityTypeConfiguration<Outgo
         builder.Property(mail => mail.Address).HasMaxLength(Bounds.MailAddress);
         builder.Property(mail => mail.Subject).HasMaxLength(Bounds.Name);
         builder.Property(mail => mail.Text).HasMaxLength(Bounds.MailText);
+        builder.Property(mail => mail.Calendar).HasMaxLength(Bounds.Calendar);
         builder.Property(mail => mail.LastAnswer).HasMaxLength(Bounds.Conditions);
         builder.Property(mail => mail.Version).IsConcurrencyToken();
         builder.HasOne<Person>().WithMany().HasForeignKey(mail => mail.PersonId);

@@ -44,7 +44,7 @@ public static class RetestQueries
                            where result.Number == records.ScoresheetResults.Where(other => other.ScoresheetId == sheet.Id).Max(other => other.Number)
                            orderby sheet.ScoredOn descending, sheet.Id
                            select new { sheet.ClassId, sheet.Try, sheet.ScoredOn, result.Outcome, IsClosed = closed.Any(one => one.Id == sheet.Id) }).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
-        var attendedOn = await (from attendance in records.ClassAttendances
+        var attendedOn = await (from attendance in records.SeatsTaught()
                                 where attendance.PersonId == personId
                                 join day in records.Classes on attendance.ClassId equals day.Id
                                 where day.CourseId == courseId && day.HeldOn <= today

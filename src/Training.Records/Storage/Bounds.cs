@@ -21,6 +21,9 @@ public static class Bounds
     /// <summary>Surroundings and kit of a practical.</summary>
     public const int Conditions = 500;
 
+    /// <summary>Where the people of a class meet.</summary>
+    public const int MeetingPlace = 300;
+
     /// <summary>Reasons and remarks that people write.</summary>
     public const int Reason = 2000;
 
@@ -32,6 +35,9 @@ public static class Bounds
 
     /// <summary>The text of a mail: a weekly summary of a few hundred people.</summary>
     public const int MailText = 60_000;
+
+    /// <summary>A calendar file that goes with a mail: one event and the clock changes around it.</summary>
+    public const int Calendar = 8000;
 
     /// <summary>The name of the provider, as long as its papers have room for.</summary>
     public const int ProviderName = 120;

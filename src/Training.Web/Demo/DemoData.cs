@@ -31,6 +31,12 @@ internal sealed class DemoData
 
     public required IReadOnlyList<DemoAttendance> Attendance { get; init; }
 
+    public required IReadOnlyList<DemoClassDay> ClassDays { get; init; }
+
+    public required IReadOnlyList<DemoWaiting> ClassWaitings { get; init; }
+
+    public required IReadOnlyList<DemoPresence> ClassPresences { get; init; }
+
     public required IReadOnlyList<DemoReview> Reviews { get; init; }
 
     public required IReadOnlyList<DemoSitting> Sittings { get; init; }
@@ -82,6 +88,9 @@ internal sealed class DemoData
         Employments = Rows<DemoEmployment>(folder, "employments.csv"),
         Classes = Rows<DemoClass>(folder, "classes.csv"),
         Attendance = Rows<DemoAttendance>(folder, "attendance.csv"),
+        ClassDays = Rows<DemoClassDay>(folder, "class-days.csv"),
+        ClassWaitings = Rows<DemoWaiting>(folder, "class-waiting.csv"),
+        ClassPresences = Rows<DemoPresence>(folder, "class-presences.csv"),
         Reviews = Rows<DemoReview>(folder, "reviews.csv"),
         Sittings = Rows<DemoSitting>(folder, "sittings.csv"),
         Habits = Rows<DemoHabit>(folder, "habits.csv"),
@@ -197,6 +206,29 @@ internal sealed record DemoEmployment(
 internal sealed record DemoClass(string Class, string Site, string Course, int DaysAgo, string TaughtBy, string ScoredBy, int Seats);
 
 internal sealed record DemoAttendance(string Class, string Person);
+
+/// <summary>What is known of a class besides its day.</summary>
+/// <param name="Class">Row id.</param>
+/// <param name="By">The lead who wrote it.</param>
+/// <param name="StartsAt">On the clocks of the site.</param>
+/// <param name="Hours">How long it lasts.</param>
+/// <param name="MeetingPlace">Where people meet.</param>
+/// <param name="Kit">What is needed, a bar between.</param>
+/// <param name="Weather">What is planned for.</param>
+internal sealed record DemoClassDay(string Class, string By, TimeOnly StartsAt, decimal Hours, string MeetingPlace, string Kit, string Weather);
+
+/// <param name="Class">For which class.</param>
+/// <param name="Person">Who waits, and asked.</param>
+/// <param name="AskedDaysAgo">Since when.</param>
+/// <param name="HourUtc">Hour of that day, UTC.</param>
+internal sealed record DemoWaiting(string Class, string Person, int AskedDaysAgo, int HourUtc);
+
+/// <param name="Class">At which class.</param>
+/// <param name="Person">Who.</param>
+/// <param name="Presence"><c>came</c> or <c>did-not-come</c>.</param>
+/// <param name="By">Which instructor said so.</param>
+/// <param name="Reason">What is known of why, or empty.</param>
+internal sealed record DemoPresence(string Class, string Person, string Presence, string By, string Reason);
 
 /// <param name="Sitting">Row id.</param>
 /// <param name="Person">Who.</param>

@@ -45,6 +45,7 @@ internal sealed class DemoReplay(
         await KeepDatedRowsAsync(records, cancellation);
         await KeepKitAsync(records, cancellation);
         await new DemoInstructors(data, ids, Day, Require).KeepAsync(records, cancellation);
+        await new DemoClasses(data, ids, At, Require).KeepAsync(records, cancellation);
         await KeepAccountsAsync(records, cancellation);
         await new DemoFirstDay(data, courses, library, options, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
         foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);
@@ -94,11 +95,14 @@ internal sealed class DemoReplay(
             });
         }
 
+        var hours = data.ClassDays.ToDictionary(row => row.Class, StringComparer.Ordinal);
         foreach (var row in data.Classes)
         {
+            var day = hours.GetValueOrDefault(row.Class);
             records.Add(new ClassRecord
             {
                 Id = NewId(row.Class), SiteId = ids[row.Site], HeldOn = Day(row.DaysAgo), CourseId = row.Course, Capacity = row.Seats,
+                StartsAt = day?.StartsAt ?? ClassRecord.UsualStart, LengthMinutes = day is null ? ClassRecord.UsualMinutes : (int)(day.Hours * 60),
             });
         }
 

@@ -21,6 +21,9 @@ public static class Written
     /// <summary>A time of day: <c>10:44</c>.</summary>
     public static string Time(DateTimeOffset local) => local.ToString("HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>A time of day: <c>08:00</c>.</summary>
+    public static string Time(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+
     /// <summary>A duration of one unit: <c>24 months</c>, <c>1 year</c>.</summary>
     public static string For(Duration duration) => duration.Unit switch
     {

@@ -58,7 +58,6 @@ public sealed class MailDelivery(
     private MimeMessage Message(OutgoingMail mail)
     {
         var host = options.PublicPage("").Host;
-        var from = options.Mail.From.Length > 0 ? options.Mail.From : $"training@{host}";
         var text = new TextPart("plain") { Text = mail.Text, ContentTransferEncoding = ContentEncoding.QuotedPrintable };
         text.Headers.Add(HeaderId.ContentLanguage, mail.Language.Tag());
         var message = new MimeMessage
@@ -67,12 +66,24 @@ public sealed class MailDelivery(
             // The same mail always has the same id: whoever gets it twice can tell.
             MessageId = string.Create(CultureInfo.InvariantCulture, $"{mail.Id:N}@{host}"),
             Date = mail.MadeAt,
-            Body = text,
+            Body = mail.Calendar is { } calendar ? new Multipart("mixed") { text, CalendarPart(calendar) } : text,
         };
-        message.From.Add(new MailboxAddress(provider.Name, from));
+        message.From.Add(new MailboxAddress(provider.Name, options.MailFrom()));
         message.To.Add(MailboxAddress.Parse(mail.Address));
         // RFC 3834: a holiday notice or another machine must not answer it.
         message.Headers.Add("Auto-Submitted", "auto-generated");
         return message;
+    }
+
+    // RFC 6047, 2.4: the type names the method, and the letters are UTF-8 whatever servers lie between.
+    private static TextPart CalendarPart(string calendar)
+    {
+        var part = new TextPart("calendar")
+        {
+            Text = calendar, ContentTransferEncoding = ContentEncoding.Base64,
+            ContentDisposition = new ContentDisposition(ContentDisposition.Attachment) { FileName = "class.ics" },
+        };
+        part.ContentType.Parameters["method"] = "PUBLISH";
+        return part;
     }
 }

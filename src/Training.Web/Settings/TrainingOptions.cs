@@ -51,6 +51,9 @@ public sealed class TrainingOptions
     /// <exception cref="InvalidOperationException">No public address is set; <c>serve</c> and the demo do not start without one.</exception>
     public Uri PublicPage(string path) => new(PublicAddress ?? throw new InvalidOperationException("Papers and mails need a public address."), path);
 
+    /// <summary>The address that mails come from: that of the settings, else one at the public address.</summary>
+    public string MailFrom() => Mail.From.Length > 0 ? Mail.From : $"training@{PublicPage("").Host}";
+
     /// <summary>What the records are opened with; without a connection string, a file in the data folder.</summary>
     public Records.DatabaseOptions RecordsDatabase() => new()
     {

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
+using Training.Records;
 
 namespace Training.Web.Tests.House;
 
@@ -37,7 +38,7 @@ internal static class Addresses
 
     private static readonly string[] Owned =
     [
-        "employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId", "appealId", "encounterId", "reviewId",
+        "employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId", "appealId", "encounterId", "reviewId", "feedId",
     ];
 
     // A new parameter of a route needs its line here; until then the walk fails and says so.
@@ -57,7 +58,9 @@ internal static class Addresses
         "number" => "1",
         "employerId" => belongings.EmployerId.ToString(),
         "personId" => (pattern.Contains("class-days/", StringComparison.Ordinal) ? belongings.CandidateId : belongings.EmployeeId).ToString(),
-        "classId" => belongings.ClassId.ToString(),
+        "classId" => (pattern.Contains("my/classes", StringComparison.Ordinal) || pattern.Contains("employers/{employerId", StringComparison.Ordinal)
+            ? belongings.SeatClassId
+            : belongings.ClassId).ToString(),
         "sheetId" => (isFinished ? belongings.SignedSheetId : belongings.OpenSheetId).ToString(),
         "sittingId" => (isFinished ? belongings.SentSittingId : belongings.OpenSittingId).ToString(),
         "serial" => belongings.Serial,
@@ -70,6 +73,8 @@ internal static class Addresses
         "appealId" => belongings.AppealId.ToString(),
         "encounterId" => belongings.EncounterId.ToString(),
         "reviewId" => belongings.ReviewId.ToString(),
+        "feedSecret" => new string('0', FeedSecret.Length),
+        "feedId" => (pattern.Contains("my/calendar", StringComparison.Ordinal) ? belongings.OwnFeedId : belongings.EmployerFeedId).ToString(),
         "mailId" => belongings.MailId.ToString(),
         "uploadId" => (isFinished ? belongings.AppliedRosterId : belongings.OpenRosterId).ToString(),
         _ => throw new InvalidOperationException($"No value for {{{name}}} of {pattern}."),

@@ -18,6 +18,7 @@ internal sealed record Reply(int Status, string Html, string? Location, byte[] B
 internal sealed partial class PlainBrowser(Uri address) : IDisposable
 {
     private readonly HttpClient client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false }) { BaseAddress = address };
+    private readonly Dictionary<string, string> headers = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> cookies = new(StringComparer.Ordinal);
 
     /// <summary>What it would send along.</summary>
@@ -56,12 +57,16 @@ internal sealed partial class PlainBrowser(Uri address) : IDisposable
         else cookies[name] = value;
     }
 
+    /// <summary>Sends a header along from now on.</summary>
+    public void Header(string name, string value) => headers[name] = value;
+
     public void Dispose() => client.Dispose();
 
     private async Task<Reply> SendAsync(HttpRequestMessage request)
     {
         using var _ = request;
         if (cookies.Count > 0) request.Headers.Add("Cookie", string.Join("; ", cookies.Select(cookie => $"{cookie.Key}={cookie.Value}")));
+        foreach (var (name, value) in headers) request.Headers.Add(name, value);
         using var answer = await client.SendAsync(request);
         if (answer.Headers.TryGetValues("Set-Cookie", out var set))
         {

@@ -170,7 +170,10 @@ public sealed class ServedDemo : IAsyncLifetime
                 await records.KitPieces.OrderBy(row => row.LabelKey).Select(row => row.Id).FirstAsync(),
                 await AppealAsync(records, workerId),
                 await MeetAsync(records, workerId, certified.PersonId, EncounterKind.Sighting),
-                await ReviewAsync(records, await MeetAsync(records, workerId, certified.PersonId, EncounterKind.NearMiss)));
+                await ReviewAsync(records, await MeetAsync(records, workerId, certified.PersonId, EncounterKind.NearMiss)),
+                await SeatAsync(records, employerId, workerId),
+                await FeedAsync(records, representativeId, employerId),
+                await FeedAsync(records, instructorId, null));
         });
         return found!; // not null: set above
     }
@@ -196,6 +199,30 @@ public sealed class ServedDemo : IAsyncLifetime
     {
         var key = KeyText.Of(signInName);
         return records.Accounts.Where(account => account.NormalizedUserName == key).Select(account => account.PersonId).SingleAsync();
+    }
+
+    private static async Task<Guid> FeedAsync(RecordsContext records, Guid personId, Guid? employerId)
+    {
+        var feed = new CalendarFeed
+        {
+            Id = Guid.CreateVersion7(), SecretHash = FeedSecret.HashOf(FeedSecret.New()), PersonId = personId, EmployerId = employerId, Language = Language.English, MadeAt = Now,
+        };
+        Assert.True(await records.TryKeepAsync(feed, CancellationToken.None));
+        return feed.Id;
+    }
+
+    // A class ahead at the employer's first site, where the worker has a seat and once waited.
+    private static async Task<Guid> SeatAsync(RecordsContext records, Guid employerId, Guid workerId)
+    {
+        var siteId = await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Id).FirstAsync();
+        var day = new ClassRecord { Id = Guid.CreateVersion7(), SiteId = siteId, HeldOn = MadeDemo.Today.AddDays(33), CourseId = "handler", Capacity = 6 };
+        Assert.IsType<Kept.Stored>(await records.KeepAsync(day, CancellationToken.None));
+        Assert.IsType<Kept.Stored>(await records.AttendAsync(day.Id, workerId, CancellationToken.None));
+        var waiting = new ClassWaiting { Id = Guid.CreateVersion7(), ClassId = day.Id, PersonId = workerId, Turn = 1, AskedAt = Now, AskedById = workerId };
+        records.AddRange(waiting, new ClassWaitingEnd { WaitingId = waiting.Id, EndedAt = Now, EndedById = null });
+        await records.SaveChangesAsync();
+        records.ChangeTracker.Clear();
+        return day.Id;
     }
 
     private async Task<Guid> StartSittingAsync(RecordsContext records, Guid personId)
@@ -326,4 +353,4 @@ internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
     Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId, Guid PanelId, Guid OutsideJudgeId, Guid PieceId, Guid AppealId, Guid EncounterId,
-    Guid ReviewId);
+    Guid ReviewId, Guid SeatClassId, Guid EmployerFeedId, Guid OwnFeedId);

@@ -1,5 +1,7 @@
 using Training.Courses;
+using Training.Records;
 using Training.Scoring;
+using Training.Web.Features.Seats;
 
 namespace Training.Web.Features.ClassDays;
 
@@ -7,9 +9,18 @@ namespace Training.Web.Features.ClassDays;
 /// <param name="Day">Which.</param>
 /// <param name="IsToday">It is held today, on its site's calendar.</param>
 /// <param name="Course">Of which course, or null where it is not on the shelf.</param>
+/// <param name="HasCome">The day has come at its site: who came can be marked.</param>
+/// <param name="Details">When, where, what to bring.</param>
 /// <param name="Candidates">In the order of their names.</param>
-public sealed record ClassDayPage(ClassDay Day, bool IsToday, Course? Course, IReadOnlyList<ClassCandidate> Candidates)
+public sealed record ClassDayPage(
+    ClassDay Day, bool IsToday, Course? Course, bool HasCome, SeatDay Details, IReadOnlyList<ClassCandidate> Candidates)
 {
+    /// <summary>The form of somebody who came without a seat, as typed.</summary>
+    public ArrivalForm Arrival { get; init; } = new() { Id = Guid.CreateVersion7() };
+
+    /// <summary>Whose mark could not be kept; null where nothing was refused.</summary>
+    public Guid? RefusedPersonId { get; init; }
+
     /// <summary>How many have something to score today.</summary>
     public int Waiting => Candidates.Count(candidate => candidate.Next is NextAct.Score or NextAct.GoOn);
 }
@@ -23,6 +34,15 @@ public sealed record ClassCandidate(Guid PersonId, string Name, IReadOnlyList<Pr
 {
     /// <summary>On hold today: scored on the model, never with a live snake.</summary>
     public bool IsOnHold { get; init; }
+
+    /// <summary>The newest word on whether they came; null where nobody said one.</summary>
+    public ClassPresence? Presence { get; init; }
+
+    /// <summary>Sheets that were signed at this class and that the visitor may know of, newest first.</summary>
+    public IReadOnlyList<SignedSheet> ScoredHere { get; init; } = [];
+
+    /// <summary>A sheet of this class is about them, whether the visitor may know what it came to or not: they were there.</summary>
+    public bool IsScoredHere { get; init; }
 }
 
 /// <summary>One checklist on one subject, as a candidate stands with it.</summary>

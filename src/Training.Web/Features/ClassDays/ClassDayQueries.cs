@@ -5,6 +5,7 @@ using Training.Records;
 using Training.Scoring;
 using Training.Web.Doors;
 using Training.Web.Features.Scoresheets;
+using Training.Web.Features.Seats;
 
 namespace Training.Web.Features.ClassDays;
 
@@ -43,8 +44,12 @@ internal static class ClassDayQueries
     public static async Task<ClassDayPage> ClassDayPageAsync(
         this RecordsContext records, ClassDay day, Course? course, Visitor visitor, DateTimeOffset now, CancellationToken cancellation)
     {
-        var people = await records.ClassAttendances.Where(row => row.ClassId == day.Id).Select(row => row.PersonId)
+        // Who was scored was there, whatever became of the seat.
+        var people = await records.SeatsHeld().Where(row => row.ClassId == day.Id).Select(row => row.PersonId)
+            .Union(records.Scoresheets.Where(sheet => sheet.ClassId == day.Id).Select(sheet => sheet.CandidateId))
             .OrderBy(id => id).Take(MostCandidates).ToListAsync(cancellation);
+        var presences = await records.PresencesAsync(day.Id, cancellation);
+        var details = (await records.SeatDaysAsync(records.Classes.Where(one => one.Id == day.Id), cancellation)).Single();
         var names = await records.NamesAsync(people, day.HeldOn, cancellation);
         var practicals = course is null ? [] : Practical.AllOf(course);
         var here = DecisionDay.On(now, TimeZoneInfo.FindSystemTimeZoneById(day.Zone));
@@ -55,7 +60,7 @@ internal static class ClassDayQueries
         var onHold = Holds.On(await records.HoldsOfAsync(records.ClassAttendances.Where(row => row.ClassId == day.Id).Select(row => row.PersonId), cancellation), here)
             .Select(hold => hold.PersonId).ToHashSet();
         var isToday = day.HeldOn == visitor.Today;
-        return new(day, isToday, course, [.. people.OrderBy(id => names[id], StringComparer.CurrentCulture).Select(id =>
+        return new(day, isToday, course, here >= day.HeldOn, details, [.. people.OrderBy(id => names[id], StringComparer.CurrentCulture).Select(id =>
         {
             var sheets = signed.Where(sheet => sheet.CandidateId == id).Select(sheet => sheet.Sheet).ToList();
             List<PracticalLine> lines = [.. practicals.Select(practical => LineOf(course!, practical, sheets, visitor.Today))]; // not null: there are practicals
@@ -65,7 +70,11 @@ internal static class ClassDayQueries
                 : lines.Count == 0 || !day.Scores || !isToday ? new NextAct.NotHere()
                 : NextAct.By(lines);
             if (onHold.Contains(id) && next is NextAct.Score { Practical.On: Subject.Live }) next = new NextAct.OnHold();
-            return new ClassCandidate(id, names[id], lines, next) { IsOnHold = onHold.Contains(id) };
+            return new ClassCandidate(id, names[id], lines, next)
+            {
+                IsOnHold = onHold.Contains(id), Presence = presences.GetValueOrDefault(id), IsScoredHere = sheets.Exists(sheet => sheet.ClassId == day.Id),
+                ScoredHere = [.. sheets.Where(sheet => sheet.ClassId == day.Id && !sheet.IsClosed)],
+            };
         })]);
     }
 
@@ -80,7 +89,7 @@ internal static class ClassDayQueries
         return people.Distinct().ToDictionary(id => id, id => latest.GetValueOrDefault(id) ?? Erased);
     }
 
-    private static IQueryable<ClassRecord> ClassesOf(this RecordsContext records, Guid instructorId) => records.Classes.AsNoTracking().Where(day =>
+    private static IQueryable<ClassRecord> ClassesOf(this RecordsContext records, Guid instructorId) => records.StandingClasses().Where(day =>
         records.ClassScorers.Any(scorer => scorer.ClassId == day.Id && scorer.InstructorId == instructorId)
         || records.ClassTeachings.Any(teaching => teaching.ClassId == day.Id && teaching.InstructorId == instructorId));
 
@@ -89,7 +98,7 @@ internal static class ClassDayQueries
         join site in records.Sites on day.SiteId equals site.Id
         select new ClassDay(
             day.Id, day.CourseId, day.HeldOn, site.Name, site.Zone,
-            records.ClassAttendances.Count(row => row.ClassId == day.Id && row.PersonId != instructorId),
+            records.SeatsHeld().Count(row => row.ClassId == day.Id && row.PersonId != instructorId),
             records.ClassScorers.Any(row => row.ClassId == day.Id && row.InstructorId == instructorId));
 
     private static int? FirstWithoutMark(Course? course, StartedScoresheet started) =>

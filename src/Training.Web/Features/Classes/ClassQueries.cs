@@ -39,6 +39,8 @@ public static class ClassQueries
         join site in records.Sites on one.SiteId equals site.Id
         join employer in records.Employers on site.EmployerId equals employer.Id
         select new ClassLine(
-            one.Id, one.CourseId, one.HeldOn, site.Name, employer.Name, one.Capacity,
-            records.ClassAttendances.Count(attendance => attendance.ClassId == one.Id));
+            one.Id, one.CourseId, one.HeldOn, one.StartsAt, one.LengthMinutes, site.Name, site.Zone, employer.Name, one.Capacity,
+            records.SeatsHeld().Count(seat => seat.ClassId == one.Id),
+            records.ClassWaitings.Count(row => row.ClassId == one.Id && !records.ClassWaitingEnds.Any(end => end.WaitingId == row.Id)),
+            records.ClassCancellations.Where(row => row.ClassId == one.Id).Select(row => row.Reason).FirstOrDefault());
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
@@ -13,17 +12,16 @@ using Training.Web.Shelf;
 namespace Training.Web.Features.Classes;
 
 /// <summary>Classes: when and where, who teaches, who scores, who has a seat.</summary>
-public sealed class ClassesController(RecordsContext records, CourseShelf shelf, IStringLocalizer<ClassText> localizer) : Controller
+public sealed class ClassesController(RecordsContext records, CourseShelf shelf, TimeProvider clock, IStringLocalizer<ClassText> localizer) : Controller
 {
-    private const int MostSeats = 200;
-    private const int MostEmployers = 1000;
+    private const int MostSeats = ClassHours.MostSeats;
 
     private readonly IStringLocalizer<ClassText> Text = localizer;
 
     /// <summary>Classes to come, past ones, and the form of a new one.</summary>
     [HttpGet("/{language:language}/programme/classes")]
     public async Task<IActionResult> List(CancellationToken cancellation) =>
-        View(await ListAsync(new() { Id = Guid.CreateVersion7(), Seats = "12" }, cancellation));
+        View(await ListAsync(new() { Id = Guid.CreateVersion7(), Seats = "12", StartsAt = Written.Time(ClassRecord.UsualStart), Hours = ClassHours.Text(ClassRecord.UsualMinutes) }, cancellation));
 
     /// <summary>Adds a class.</summary>
     [HttpPost("/{language:language}/programme/classes")]
@@ -45,7 +43,7 @@ public sealed class ClassesController(RecordsContext records, CourseShelf shelf,
     public async Task<IActionResult> Show(Guid classId, CancellationToken cancellation) =>
         await FindAsync(classId, new(), cancellation) is { } page ? View(page) : NotFound();
 
-    /// <summary>Gives somebody a seat, by badge.</summary>
+    /// <summary>Gives somebody a seat, by badge; a place in line where every seat is taken and they are to wait.</summary>
     [HttpPost("/{language:language}/programme/classes/{classId:guid}/attendances")]
     public async Task<IActionResult> Attend(Guid classId, AttendanceForm form, CancellationToken cancellation)
     {
@@ -54,9 +52,17 @@ public sealed class ClassesController(RecordsContext records, CourseShelf shelf,
         var personId = form.EmployerId is { } employerId && badge.Length > 0
             ? await records.FindPersonByBadgeAsync(employerId, badge, cancellation)
             : null;
-        if (personId is { } found) return await AnswerAsync(classId, form, nameof(form.Badge), await records.AttendAsync(classId, found, cancellation), cancellation);
+        var forms = new ClassPageForms { Seat = form };
+        if (personId is { } found)
+        {
+            var kept = form.IsWaiting && form.Id != Guid.Empty
+                ? await records.WaitAsync(form.Id, classId, found, HttpContext.Visitor().PersonId, clock.GetUtcNow(), cancellation)
+                : await records.AttendAsync(classId, found, cancellation);
+            return await AnswerAsync(classId, forms, nameof(form.Badge), kept, cancellation);
+        }
+
         ModelState.AddModelError(nameof(form.Badge), badge.Length == 0 ? Text["BadgeMissing"] : Text["BadgeUnknown", badge]);
-        return await MendAsync(classId, form, cancellation);
+        return await MendAsync(classId, forms, cancellation);
     }
 
     /// <summary>Notes who teaches.</summary>
@@ -89,48 +95,39 @@ public sealed class ClassesController(RecordsContext records, CourseShelf shelf,
             await records.SiteChoicesAsync(cancellation), form);
     }
 
-    private async Task<ClassPage?> FindAsync(Guid classId, AttendanceForm form, CancellationToken cancellation)
-    {
-        if (await records.FindClassAsync(classId, cancellation) is not { } day) return null;
-        var appointed = records.Appointments
-            .Where(row => row.Role == AppointedRole.Instructor && row.StartsOn <= day.HeldOn && (row.EndsOn == null || row.EndsOn >= day.HeldOn))
-            .Select(row => row.PersonId);
-        var employers = await records.Employers.OrderBy(employer => employer.Name != day.Employer).ThenBy(employer => employer.NameKey)
-            .Take(MostEmployers).Select(employer => new { employer.Id, employer.Name }).ToListAsync(cancellation);
-        return new(
-            day, shelf.Courses.Titles(HttpContext.PageLanguageOf()).Of(day.CourseId),
-            await records.ChoicesAsync(
-                records.ClassTeachings.Where(row => row.ClassId == classId).Select(row => row.InstructorId), day.HeldOn, cancellation),
-            await records.ChoicesAsync(
-                records.ClassScorers.Where(row => row.ClassId == classId).Select(row => row.InstructorId), day.HeldOn, cancellation),
-            await records.ChoicesAsync(
-                records.ClassAttendances.Where(row => row.ClassId == classId).Select(row => row.PersonId), day.HeldOn, cancellation),
-            await records.ChoicesAsync(appointed, day.HeldOn, cancellation),
-            employers.ConvertAll(employer => (employer.Id, employer.Name)), form);
-    }
+    private Task<ClassPage?> FindAsync(Guid classId, ClassPageForms forms, CancellationToken cancellation) =>
+        records.FindClassPageAsync(classId, forms, shelf.Courses.Titles(HttpContext.PageLanguageOf()), clock.GetUtcNow(), cancellation);
 
-    private async Task<IActionResult> AnswerAsync(Guid classId, AttendanceForm form, string field, Kept kept, CancellationToken cancellation)
+    private async Task<IActionResult> AnswerAsync(Guid classId, ClassPageForms forms, string field, Kept kept, CancellationToken cancellation)
     {
         if (kept is not Kept.Refused refused) return this.SeeOther(Class(classId));
         foreach (var problem in refused.Problems) ModelState.Add(field, problem);
-        return await MendAsync(classId, form, cancellation);
+        return await MendAsync(classId, forms, cancellation);
     }
 
-    private async Task<IActionResult> MendAsync(Guid classId, AttendanceForm form, CancellationToken cancellation) =>
-        await FindAsync(classId, form, cancellation) is { } page ? this.Mend("Show", page) : NotFound();
+    private async Task<IActionResult> MendAsync(Guid classId, ClassPageForms forms, CancellationToken cancellation) =>
+        await FindAsync(classId, forms, cancellation) is { } page ? this.Mend("Show", page) : NotFound();
 
     private async Task<ClassRecord?> ReadAsync(ClassForm form, CancellationToken cancellation)
     {
         var course = form.CourseId is null ? null : shelf.FindUsed(form.CourseId);
         if (course is null) ModelState.AddModelError(nameof(form.CourseId), Text["CourseMissing"]);
-        var isSite = form.SiteId is { } siteId && await records.Sites.AnyAsync(site => site.Id == siteId, cancellation);
-        if (!isSite) ModelState.AddModelError(nameof(form.SiteId), Text["SiteMissing"]);
+        var zone = form.SiteId is { } siteId
+            ? await records.Sites.Where(site => site.Id == siteId).Select(site => (string?)site.Zone).SingleOrDefaultAsync(cancellation)
+            : null;
+        if (zone is null) ModelState.AddModelError(nameof(form.SiteId), Text["SiteMissing"]);
         var heldOn = FormValues.ReadDay(form.HeldOn);
         if (heldOn is null) ModelState.AddModelError(nameof(form.HeldOn), Text["DayMissing"]);
-        var isSeats = int.TryParse(form.Seats, NumberStyles.None, CultureInfo.InvariantCulture, out var seats) && seats is >= 1 and <= MostSeats;
-        if (!isSeats) ModelState.AddModelError(nameof(form.Seats), Text["SeatsMissing", MostSeats]);
-        return ModelState.IsValid && course is not null && form.SiteId is { } site && heldOn is { } day
-            ? new() { Id = form.Id, SiteId = site, HeldOn = day, CourseId = course.Id, Capacity = seats }
+        var seats = ClassHours.ReadSeats(form.Seats);
+        if (seats is null) ModelState.AddModelError(nameof(form.Seats), Text["SeatsMissing", MostSeats]);
+        var startsAt = ClassHours.ReadTime(form.StartsAt);
+        if (startsAt is null) ModelState.AddModelError(nameof(form.StartsAt), Text["StartMissing"]);
+        var minutes = ClassHours.ReadMinutes(form.Hours);
+        if (minutes is null) ModelState.AddModelError(nameof(form.Hours), Text["HoursMissing"]);
+        if (heldOn is { } on && startsAt is { } at && zone is not null && ClassHours.IsSkipped(on, at, zone))
+            ModelState.AddModelError(nameof(form.StartsAt), Text["StartSkipped"]);
+        return ModelState.IsValid && course is not null && form.SiteId is { } site && heldOn is { } day && startsAt is { } start && minutes is { } length && seats is { } count
+            ? new() { Id = form.Id, SiteId = site, HeldOn = day, StartsAt = start, LengthMinutes = length, CourseId = course.Id, Capacity = count }
             : null;
     }
 }

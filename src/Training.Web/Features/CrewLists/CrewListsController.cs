@@ -35,8 +35,17 @@ public sealed class CrewListsController(RecordsContext records, CourseShelf shel
         }
 
         var onHold = Holds.On(await records.HoldsOfAsync(people, cancellation), employer.Today).Select(hold => hold.PersonId).Distinct().Take(PersonFileQueries.MostFiles);
+        var notices = await (from row in records.ClassInvitations.AsNoTracking()
+                             where row.MailId == null && row.HeldOn >= employer.Today && people.Contains(row.PersonId)
+                                 && !records.ClassInvitations.Any(later => later.ClassId == row.ClassId && later.PersonId == row.PersonId && later.Sequence > row.Sequence)
+                             join day in records.Classes on row.ClassId equals day.Id
+                             join site in records.Sites on day.SiteId equals site.Id
+                             orderby row.HeldOn, row.Id
+                             select new { Row = row, day.CourseId, site.Name }).Take(PersonFileQueries.MostFiles).ToListAsync(cancellation);
+        var invited = await records.EmployedAsync([.. notices.Select(notice => notice.Row.PersonId).Distinct()], employerId, employer.Today, cancellation);
         return View(CrewListsPage.Of(employer, told, held, reminders, shelf.Courses.Titles(HttpContext.PageLanguageOf())) with
         {
+            Classes = CrewListsPage.ClassesOf(invited, notices.Select(notice => (notice.Row, notice.CourseId, notice.Name))),
             OnHold = await records.EmployedAsync(onHold, employerId, employer.Today, cancellation),
         });
     }

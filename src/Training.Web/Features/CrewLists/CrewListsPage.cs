@@ -13,6 +13,26 @@ namespace Training.Web.Features.CrewLists;
 public sealed record CrewListsPage(
     Guid EmployerId, string EmployerName, DateOnly Today, IReadOnlyList<CrewListLine> Lines, IReadOnlyDictionary<string, string> Titles)
 {
+    /// <summary>What to tell about classes ahead, by site, crew, day and name.</summary>
+    public IReadOnlyList<CrewClassLine> Classes { get; init; } = [];
+
+    /// <summary>What to tell about classes ahead.</summary>
+    /// <param name="people">The employer's people of today whom the notices are about.</param>
+    /// <param name="notices">What people were told last, where it became no mail, with the site of each.</param>
+    public static IReadOnlyList<CrewClassLine> ClassesOf(
+        IEnumerable<EmployedPerson> people, IEnumerable<(ClassInvitation Told, string CourseId, string Site)> notices)
+    {
+        var told = people.ToDictionary(person => person.PersonId);
+        return
+        [
+            .. notices.Where(notice => told.ContainsKey(notice.Told.PersonId))
+                .Select(notice => new CrewClassLine(told[notice.Told.PersonId], notice.CourseId, notice.Told, notice.Site))
+                .OrderBy(line => line.Person.SiteName is null).ThenBy(line => line.Person.SiteName, StringComparer.Ordinal)
+                .ThenBy(line => line.Person.CrewName, StringComparer.Ordinal).ThenBy(line => line.Told.HeldOn).ThenBy(line => line.Person.Name is null)
+                .ThenBy(line => KeyText.Plain(line.Person.Name ?? ""), StringComparer.Ordinal).ThenBy(line => line.Person.PersonId),
+        ];
+    }
+
     /// <summary>Who does not handle until reviewed, by name: a crew must know whom not to call.</summary>
     public IReadOnlyList<EmployedPerson> OnHold { get; init; } = [];
 
@@ -48,3 +68,10 @@ public sealed record CrewListsPage(
 /// <param name="SchemeId">What it is about.</param>
 /// <param name="ExpiresOn">Its last day.</param>
 public sealed record CrewListLine(EmployedPerson Person, string SchemeId, DateOnly ExpiresOn);
+
+/// <summary>One thing to tell somebody about a class.</summary>
+/// <param name="Person">Whom.</param>
+/// <param name="CourseId">Of which course.</param>
+/// <param name="Told">What: that they are expected and when, or that they are not any more.</param>
+/// <param name="Site">Where.</param>
+public sealed record CrewClassLine(EmployedPerson Person, string CourseId, ClassInvitation Told, string Site);

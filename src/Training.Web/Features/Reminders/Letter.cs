@@ -16,6 +16,9 @@ public sealed record Letter(string Subject, string Text)
 {
     private static readonly ResourceManager Words = new(typeof(RemindersText));
 
+    /// <summary>A calendar file that goes with it, or null.</summary>
+    public string? Calendar { get; init; }
+
     /// <summary>The reminder to the holder of a certification.</summary>
     /// <param name="reminder">Which.</param>
     /// <param name="period">The period that it reminds of.</param>
@@ -141,7 +144,7 @@ public sealed record Letter(string Subject, string Text)
     /// <param name="now">When it is written, UTC; it may be sent at once.</param>
     public OutgoingMail To(Recipient to, DateTimeOffset now) => new()
     {
-        Id = Guid.CreateVersion7(), PersonId = to.PersonId, Language = to.Language, Subject = Subject, Text = Text, MadeAt = now, NextTryAt = now,
+        Id = Guid.CreateVersion7(), PersonId = to.PersonId, Language = to.Language, Subject = Subject, Text = Text, Calendar = Calendar, MadeAt = now, NextTryAt = now,
         Address = to.Address ?? throw new ArgumentException("Nobody is written to without an address.", nameof(to)),
     };
 

@@ -1,5 +1,6 @@
 using Hangfire;
 using Hangfire.InMemory;
+using Training.Web.Features.Invitations;
 using Training.Web.Mail;
 using Training.Web.Settings;
 
@@ -12,6 +13,8 @@ public static class RemindersSetup
     public static IServiceCollection AddReminders(this IServiceCollection services, TrainingOptions options)
     {
         services.AddSingleton<ReminderSweep>();
+        services.AddSingleton<InvitationLetters>();
+        services.AddSingleton<InvitationSweep>();
         services.AddSingleton<DigestSweep>();
         services.AddSingleton<ReviewSweep>();
         services.AddSingleton<MailDelivery>();

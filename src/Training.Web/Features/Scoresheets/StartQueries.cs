@@ -26,7 +26,7 @@ internal static class StartQueries
         if (day is not { Scores: true }) return null;
         if (shelf.Find(day.CourseId) is not { } course) return null;
         if (course.Checklists.FirstOrDefault(list => checklistId is null || list.Id == checklistId) is not { } checklist) return null;
-        var candidate = await (from row in records.ClassAttendances
+        var candidate = await (from row in records.SeatsHeld()
                                where row.ClassId == classId && row.PersonId == personId
                                join person in records.Persons on row.PersonId equals person.Id
                                select new { person.Language }).SingleOrDefaultAsync(cancellation);
@@ -97,7 +97,7 @@ internal static class StartQueries
     private static async Task<IReadOnlyList<(Guid Id, string Name)>> WatchersAsync(
         this RecordsContext records, Guid classId, Guid candidateId, Guid scorerId, DateOnly day, CancellationToken cancellation)
     {
-        var people = await records.ClassAttendances.Where(row => row.ClassId == classId).Select(row => row.PersonId)
+        var people = await records.SeatsHeld().Where(row => row.ClassId == classId).Select(row => row.PersonId)
             .Union(records.ClassTeachings.Where(row => row.ClassId == classId).Select(row => row.InstructorId))
             .Union(records.ClassScorers.Where(row => row.ClassId == classId).Select(row => row.InstructorId))
             .Union(records.Appointments

@@ -10,7 +10,8 @@ public sealed class ClassesControllerTests(SharedSite shared)
 
     private static Dictionary<string, string> Form(ProgrammeCast cast) => new()
     {
-        ["Id"] = Guid.CreateVersion7().ToString(), ["CourseId"] = "handler", ["SiteId"] = cast.Site.ToString(), ["HeldOn"] = "2026-12-03", ["Seats"] = "12",
+        ["Id"] = Guid.CreateVersion7().ToString(), ["CourseId"] = "handler", ["SiteId"] = cast.Site.ToString(), ["HeldOn"] = "2026-12-03", ["StartsAt"] = "07:30",
+        ["Hours"] = "8", ["Seats"] = "12",
     };
 
     private static Dictionary<string, string> Instructor(Guid id) => new() { ["InstructorId"] = id.ToString() };
@@ -43,6 +44,11 @@ public sealed class ClassesControllerTests(SharedSite shared)
     [InlineData("CourseId", "no-such-course", "Choose a course.")]
     [InlineData("SiteId", "0193a000-0000-7000-8000-000000000000", "Choose a site from the list.")]
     [InlineData("HeldOn", "tomorrow", "Choose the day.")]
+    [InlineData("StartsAt", "noon", "Write the start as hours and minutes, such as 08:00.")]
+    [InlineData("StartsAt", "", "Write the start as hours and minutes, such as 08:00.")]
+    [InlineData("Hours", "0", "Write how many hours it lasts")]
+    [InlineData("Hours", "24.1", "Write how many hours it lasts")]
+    [InlineData("Hours", "0.333", "Write how many hours it lasts")]
     [InlineData("Seats", "0", "Write a number from 1 to 200.")]
     [InlineData("Seats", "-3", "Write a number from 1 to 200.")]
     [InlineData("Seats", "1e2", "Write a number from 1 to 200.")]
