@@ -62,7 +62,7 @@ public sealed class EmployerTables(IStringLocalizer<FilesText> text, StandingWor
     private async IAsyncEnumerable<IReadOnlyList<object?>> ClassRowsAsync(
         RecordsContext records, SeenEmployer employer, DateOnly from, DateOnly through, Guid? siteId, Language language, [EnumeratorCancellation] CancellationToken cancellation)
     {
-        var days = await (from day in records.Classes
+        var days = await (from day in records.StandingClasses()
                           where day.HeldOn >= @from && day.HeldOn <= through
                           join site in records.Sites on day.SiteId equals site.Id
                           where site.EmployerId == employer.Id && (siteId == null || site.Id == siteId)
@@ -70,8 +70,8 @@ public sealed class EmployerTables(IStringLocalizer<FilesText> text, StandingWor
                           select new
                           {
                               day.Id, day.HeldOn, day.CourseId, site.Name, day.Capacity,
-                              Taken = records.ClassAttendances.Count(seat => seat.ClassId == day.Id),
-                              Ours = records.ClassAttendances.Count(seat => seat.ClassId == day.Id && records.Employments.Any(row => row.PersonId == seat.PersonId
+                              Taken = records.SeatsHeld().Count(seat => seat.ClassId == day.Id),
+                              Ours = records.SeatsHeld().Count(seat => seat.ClassId == day.Id && records.Employments.Any(row => row.PersonId == seat.PersonId
                                   && row.EmployerId == employer.Id && row.StartsOn <= day.HeldOn && (row.EndsOn == null || row.EndsOn >= day.HeldOn))),
                           }).Take(MostClasses).ToListAsync(cancellation);
         foreach (var day in days)
