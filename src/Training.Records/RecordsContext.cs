@@ -110,6 +110,27 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Addresses of calendars that no longer answer.</summary>
     public DbSet<CalendarFeedEnd> CalendarFeedEnds => Set<CalendarFeedEnd>();
 
+    /// <summary>How many handlers sites need.</summary>
+    public DbSet<CoverNeed> CoverNeeds => Set<CoverNeed>();
+
+    /// <summary>When instructors are free.</summary>
+    public DbSet<InstructorDays> InstructorDays => Set<InstructorDays>();
+
+    /// <summary>How long it takes between sites.</summary>
+    public DbSet<SiteTravel> SiteTravels => Set<SiteTravel>();
+
+    /// <summary>Plans of classes.</summary>
+    public DbSet<ClassPlanRecord> ClassPlans => Set<ClassPlanRecord>();
+
+    /// <summary>Classes of plans, as proposed and as changed.</summary>
+    public DbSet<ClassPlanVersion> ClassPlanVersions => Set<ClassPlanVersion>();
+
+    /// <summary>Plans that were accepted.</summary>
+    public DbSet<ClassPlanAcceptance> ClassPlanAcceptances => Set<ClassPlanAcceptance>();
+
+    /// <summary>Classes that accepted plans made.</summary>
+    public DbSet<AcceptedClass> AcceptedClasses => Set<AcceptedClass>();
+
     /// <summary>Which parts of which course text people said that they have read.</summary>
     public DbSet<ModuleReading> ModuleReadings => Set<ModuleReading>();
 

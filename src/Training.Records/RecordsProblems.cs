@@ -20,6 +20,15 @@ public static class RecordsProblems
     /// <summary>A lead would conclude a case about what they hold themselves.</summary>
     public const string OwnCase = "records.own-case";
 
+    /// <summary>The site has no such crew. Argument: the id.</summary>
+    public const string CrewUnknown = "records.crew-unknown";
+
+    /// <summary>The plan was accepted: it is changed no more.</summary>
+    public const string PlanAccepted = "records.plan-accepted";
+
+    /// <summary>Somebody changed the plan in the meantime.</summary>
+    public const string PlanChanged = "records.plan-changed";
+
     /// <summary>No such class. Argument: the id.</summary>
     public const string ClassUnknown = "records.class-unknown";
 

@@ -5,7 +5,9 @@ using Training.Web.Doors;
 using Training.Web.Features.Calendars;
 using Training.Web.Features.Appeals;
 using Training.Web.Features.Certificates;
+using Training.Web.Features.ClassPlans;
 using Training.Web.Features.Corrections;
+using Training.Web.Features.Cover;
 using Training.Web.Features.Decisions;
 using Training.Web.Features.Files;
 using Training.Web.Features.FirstDay;
@@ -74,6 +76,8 @@ public static class Site
         services.AddCalendars();
         services.AddWorkforce();
         services.AddFiles();
+        services.AddCover();
+        services.AddClassPlans();
         services.AddQuizStatistics();
         services.AddCorrections();
         services.AddRosters();

@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using Training.Certification;
 
 namespace Training.Records;
 

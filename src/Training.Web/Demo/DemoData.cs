@@ -73,6 +73,12 @@ internal sealed class DemoData
 
     public required IReadOnlyList<DemoEncounter> Encounters { get; init; }
 
+    public required IReadOnlyList<DemoCoverNeed> CoverNeeds { get; init; }
+
+    public required IReadOnlyList<DemoInstructorDays> InstructorDays { get; init; }
+
+    public required IReadOnlyList<DemoTravel> Travels { get; init; }
+
     /// <exception cref="IOException">A file is missing.</exception>
     /// <exception cref="CsvHelperException">A file does not read; the message names row and column.</exception>
     public static DemoData Read(string folder) => new()
@@ -110,6 +116,9 @@ internal sealed class DemoData
         CandidateWords = Rows<DemoCandidateWord>(folder, "candidate-words.csv"),
         Appeals = Rows<DemoAppeal>(folder, "appeals.csv"),
         Encounters = Rows<DemoEncounter>(folder, "encounters.csv"),
+        CoverNeeds = Rows<DemoCoverNeed>(folder, "cover-needs.csv"),
+        InstructorDays = Rows<DemoInstructorDays>(folder, "instructor-days.csv"),
+        Travels = Rows<DemoTravel>(folder, "travels.csv"),
     };
 
     private static List<T> Rows<T>(string folder, string file)
@@ -433,3 +442,10 @@ internal sealed record DemoEncounter(
     int? ReviewedDaysAgo,
     string ReviewedBy,
     string Conclusion);
+
+internal sealed record DemoCoverNeed(string Site, string Crew, string Scheme, int Handlers, int FromDaysAgo, string SaidBy);
+
+internal sealed record DemoInstructorDays(
+    string Person, string Weekdays, int FromDaysAgo, int ThroughDaysAhead, string What, string EnteredBy, int EnteredDaysAgo);
+
+internal sealed record DemoTravel(string Site, string Other, int Minutes, string SaidBy, int SaidDaysAgo);

@@ -46,6 +46,7 @@ internal sealed class DemoReplay(
         await KeepKitAsync(records, cancellation);
         await new DemoInstructors(data, ids, Day, Require).KeepAsync(records, cancellation);
         await new DemoClasses(data, ids, At, Require).KeepAsync(records, cancellation);
+        await new DemoPlanning(data, ids, Day, Require).KeepAsync(records, cancellation);
         await KeepAccountsAsync(records, cancellation);
         await new DemoFirstDay(data, courses, library, options, ids, daysAgo => At(daysAgo, DecisionHourUtc)).KeepAsync(records, cancellation);
         foreach (var (_, replay) in Happenings().OrderBy(happening => happening.At)) await replay(records, cancellation);

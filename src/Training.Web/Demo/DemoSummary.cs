@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Features.Cover;
 
 namespace Training.Web.Demo;
 
@@ -87,6 +88,21 @@ internal sealed class DemoSummary(RecordsContext records, IReadOnlyDictionary<st
         Line();
         Line($"{lapses.Count} lapse from today through {Written(by)}, unless they renew:");
         foreach (var lapse in lapses) await PrintLapseAsync(lapse, cancellation);
+        await PrintCoverAsync(cancellation);
+    }
+
+    private async Task PrintCoverAsync(CancellationToken cancellation)
+    {
+        Line();
+        foreach (var employer in await records.Employers.OrderBy(row => row.NameKey).Select(row => new { row.Id, row.Name }).ToListAsync(cancellation))
+        {
+            var cover = await records.CoverAsync(employer.Id, today, [.. courses.Values], Language.English, cancellation);
+            var told = cover.Places.FirstOrDefault(place => place.BelowOn is not null);
+            var causes = told?.Told?.Leaving.Select(span => cover.Names.GetValueOrDefault(span.PersonId, "somebody")) ?? [];
+            Line(told?.Told is not { } below
+                ? $"Cover    {employer.Name}: every place has what it needs for 12 months, if nobody renews"
+                : $"Cover    {employer.Name}: {told.Place.SiteName} {told.Place.CrewName} below its {below.Needed} handlers from {Written(below.From)} {string.Join(", ", causes)}".TrimEnd());
+        }
     }
 
     private async Task PrintLapseAsync(Lapse lapse, CancellationToken cancellation)

@@ -39,6 +39,7 @@ internal static class Addresses
     private static readonly string[] Owned =
     [
         "employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId", "appealId", "encounterId", "reviewId", "feedId",
+        "planId",
     ];
 
     // A new parameter of a route needs its line here; until then the walk fails and says so.
@@ -70,6 +71,7 @@ internal static class Addresses
         "proposalId" => belongings.ProposalId.ToString(),
         "panelId" => belongings.PanelId.ToString(),
         "judgeId" => belongings.OutsideJudgeId.ToString(),
+        "planId" => belongings.PlanId.ToString(),
         "appealId" => belongings.AppealId.ToString(),
         "encounterId" => belongings.EncounterId.ToString(),
         "reviewId" => belongings.ReviewId.ToString(),

@@ -173,7 +173,8 @@ public sealed class ServedDemo : IAsyncLifetime
                 await ReviewAsync(records, await MeetAsync(records, workerId, certified.PersonId, EncounterKind.NearMiss)),
                 await SeatAsync(records, employerId, workerId),
                 await FeedAsync(records, representativeId, employerId),
-                await FeedAsync(records, instructorId, null));
+                await FeedAsync(records, instructorId, null),
+                await PlanAsync(records, employerId, await PersonAsync(records, lead)));
         });
         return found!; // not null: set above
     }
@@ -325,6 +326,18 @@ public sealed class ServedDemo : IAsyncLifetime
         return id;
     }
 
+    private static async Task<Guid> PlanAsync(RecordsContext records, Guid employerId, Guid leadId)
+    {
+        var plan = new ClassPlanRecord
+        {
+            Id = Guid.CreateVersion7(), EmployerId = employerId, SchemeId = "handler", CourseId = "handler", StartsOn = MadeDemo.Today.AddDays(1),
+            EndsOn = MadeDemo.Today.AddDays(60), Weekdays = 62, Seats = 12, MostClassesADay = 1, MostClassesEach = 10, MostTravelMinutes = 120, MarginDays = 7, People = 0,
+            LeastClasses = 0, LeastUnmet = 0, IsSearchCut = false, LeadId = leadId, KeptAt = Now,
+        };
+        Assert.IsType<Kept.Stored>(await records.KeepAsync(plan, [], CancellationToken.None));
+        return plan.Id;
+    }
+
     private static async Task<Guid> SendRosterAsync(RecordsContext records, Guid employerId, Guid sentById, DateTimeOffset? appliedAt)
     {
         var site = await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Name).FirstAsync();
@@ -353,4 +366,4 @@ internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
     Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId, Guid PanelId, Guid OutsideJudgeId, Guid PieceId, Guid AppealId, Guid EncounterId,
-    Guid ReviewId, Guid SeatClassId, Guid EmployerFeedId, Guid OwnFeedId);
+    Guid ReviewId, Guid SeatClassId, Guid EmployerFeedId, Guid OwnFeedId, Guid PlanId);

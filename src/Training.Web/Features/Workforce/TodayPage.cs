@@ -1,6 +1,7 @@
 using Training.Certification;
 using Training.Courses;
 using Training.Records;
+using Training.Web.Features.Cover;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.Workforce;
@@ -26,6 +27,9 @@ public sealed record TodayPage(
     bool IsCut,
     IReadOnlyList<KeyValuePair<Standing, int>> NotCurrent)
 {
+    /// <summary>The cover of all sites; null where it is not asked for.</summary>
+    public EmployerCover? Cover { get; init; }
+
     /// <summary>Most lines of one page.</summary>
     public const int MostLines = PersonFileQueries.MostFiles;
 

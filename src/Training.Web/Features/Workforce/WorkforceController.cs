@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Training.Records;
 using Training.Web.Doors;
+using Training.Web.Features.Cover;
 using Training.Web.Features.Shared;
 using Training.Web.Languages;
 using Training.Web.Shelf;
@@ -18,7 +19,10 @@ public sealed class WorkforceController(RecordsContext records, CourseShelf shel
         var employer = await records.FindEmployerAsync(HttpContext.Visitor(), employerId, cancellation);
         if (employer is null || !employer.TryFindSite(site, out var siteId)) return NotFound();
         var filter = TodayFilter.Read(before, siteId, employer.Today);
-        var page = await TodayPage.ReadAsync(records, employer, filter, shelf, HttpContext.PageLanguageOf(), cancellation);
+        var page = await TodayPage.ReadAsync(records, employer, filter, shelf, HttpContext.PageLanguageOf(), cancellation) with
+        {
+            Cover = await records.CoverAsync(employerId, employer.Today, shelf.Courses, HttpContext.PageLanguageOf(), cancellation),
+        };
         return filter.Refused is null ? View(page) : this.Mend("Today", page);
     }
 
