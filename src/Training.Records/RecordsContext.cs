@@ -332,6 +332,9 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Cuts that leads adopted.</summary>
     public DbSet<CutAdoption> CutAdoptions => Set<CutAdoption>();
 
+    /// <summary>Folders that were made for auditors.</summary>
+    public DbSet<AuditFolder> AuditFolders => Set<AuditFolder>();
+
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {

@@ -4,6 +4,7 @@ using Training.Web.Demo;
 using Training.Web.Doors;
 using Training.Web.Features.Calendars;
 using Training.Web.Features.Appeals;
+using Training.Web.Features.AuditFolders;
 using Training.Web.Features.Certificates;
 using Training.Web.Features.ClassPlans;
 using Training.Web.Features.Corrections;
@@ -78,6 +79,7 @@ public static class Site
         services.AddFiles();
         services.AddCover();
         services.AddClassPlans();
+        services.AddAuditFolders();
         services.AddQuizStatistics();
         services.AddCorrections();
         services.AddRosters();

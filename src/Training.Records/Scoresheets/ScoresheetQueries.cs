@@ -23,20 +23,30 @@ public static class ScoresheetQueries
         await records.CopiesOfScoresheetAsync(formId, cancellation) is [var first, ..] ? first : null;
 
     /// <summary>All contents that came under the form's id, in the order of their copies.</summary>
-    public static async Task<IReadOnlyList<StoredScoresheet>> CopiesOfScoresheetAsync(
-        this RecordsContext records, Guid formId, CancellationToken cancellation)
+    public static Task<IReadOnlyList<StoredScoresheet>> CopiesOfScoresheetAsync(
+        this RecordsContext records, Guid formId, CancellationToken cancellation) =>
+        records.StoredAsync(
+            records.Scoresheets.Where(sheet => sheet.FormId == formId).OrderBy(sheet => sheet.Copy).Take(Bounds.RowsOfOnePerson), cancellation);
+
+    /// <summary>The sheets that count under these form ids, in the order of their keys.</summary>
+    public static Task<IReadOnlyList<StoredScoresheet>> StoredScoresheetsAsync(
+        this RecordsContext records, IReadOnlyCollection<Guid> formIds, CancellationToken cancellation) =>
+        records.StoredAsync(
+            records.Scoresheets.Where(sheet => formIds.Contains(sheet.FormId) && sheet.Copy == 1).OrderBy(sheet => sheet.Id), cancellation);
+
+    private static async Task<IReadOnlyList<StoredScoresheet>> StoredAsync(
+        this RecordsContext records, IQueryable<ScoresheetRecord> sheets, CancellationToken cancellation)
     {
-        var rows = await records.Scoresheets.AsNoTracking().AsSplitQuery().Include(sheet => sheet.Observations).Include(sheet => sheet.UsedKit).Include(sheet => sheet.Live)
-            .Where(sheet => sheet.FormId == formId).OrderBy(sheet => sheet.Copy).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+        var rows = await sheets.AsNoTracking().AsSplitQuery().Include(sheet => sheet.Observations).Include(sheet => sheet.UsedKit).Include(sheet => sheet.Live)
+            .ToListAsync(cancellation);
         var ids = rows.ConvertAll(row => row.Id);
-        var results = await records.ScoresheetResults.AsNoTracking()
-            .Where(result => ids.Contains(result.ScoresheetId)).OrderBy(result => result.Number).Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+        var results = (await records.ScoresheetResults.AsNoTracking()
+            .Where(result => ids.Contains(result.ScoresheetId)).OrderBy(result => result.Number).ToListAsync(cancellation)).ToLookup(result => result.ScoresheetId);
         var passes = rows.Where(row => row.Live is not null).Select(row => row.Live!.ModelPassId).ToList(); // filtered in the line itself
         var passForms = await records.Scoresheets.Where(pass => passes.Contains(pass.Id))
             .ToDictionaryAsync(pass => pass.Id, pass => pass.FormId, cancellation);
         return rows.ConvertAll(row => new StoredScoresheet(
             ScoresheetRows.Read(row, row.Live is { } live ? passForms[live.ModelPassId] : null), row.ScoredOn, row.Zone, row.Copy,
-            [.. results.Where(result => result.ScoresheetId == row.Id)
-                .Select(result => new StoredScoresheetResult(result.Id, result.GradedAt, ScoresheetRows.Read(result)))]));
+            [.. results[row.Id].Select(result => new StoredScoresheetResult(result.Id, result.GradedAt, ScoresheetRows.Read(result)))]));
     }
 }

@@ -9,15 +9,22 @@ namespace Training.Web.Features.Files;
 
 /// <summary>What an employer takes along: tables for a spreadsheet, and the folder for an auditor.</summary>
 [Route("/{language:language}/employers/{employerId:guid}")]
-public sealed class FilesController(RecordsContext records, EmployerTables tables) : Controller
+public sealed class FilesController(RecordsContext records, EmployerTables tables, TimeProvider clock) : Controller
 {
+    private const int MostFolders = 20;
+
     /// <summary>What there is to take along, and what is in it.</summary>
     [HttpGet("files")]
     public async Task<IActionResult> Show(Guid employerId, FilesForm form, CancellationToken cancellation)
     {
-        var employer = await records.FindEmployerAsync(HttpContext.Visitor(), employerId, cancellation);
+        var visitor = HttpContext.Visitor();
+        var employer = await records.FindEmployerAsync(visitor, employerId, cancellation);
         if (employer is null || !employer.TryFindSite(form.Site, out var siteId)) return NotFound();
-        var page = new FilesPage(employer, form, siteId, form.TryReadDays(employer.Today, out var from, out var through), from, through);
+        var isGood = form.TryReadDays(employer.Today, out var from, out var through);
+        var made = await records.AuditFoldersAsync(employerId, MostFolders, cancellation);
+        var page = new FilesPage(
+            employer, form, siteId, isGood, from, through, Guid.CreateVersion7(clock.GetUtcNow()), visitor.Is(Role.ProgrammeLead), made,
+            await records.NamesOfAsync(made.Select(folder => folder.MadeById), employer.Today, cancellation), TimeZoneInfo.FindSystemTimeZoneById(visitor.Zone));
         return page.DaysAreGood ? View(page) : this.Mend("Show", page);
     }
 

@@ -20,6 +20,9 @@ public sealed class FilesForm
     /// <summary>Badge number of one person; empty for all.</summary>
     public string? Badge { get; init; }
 
+    /// <summary>Why the last folder was not made: <c>size</c> or <c>badge</c>; null where nothing went wrong.</summary>
+    public string? Told { get; init; }
+
     /// <summary>Made by the form; needed to make a folder.</summary>
     public Guid FormId { get; init; }
 

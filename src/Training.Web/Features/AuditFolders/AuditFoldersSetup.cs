@@ -1,0 +1,8 @@
+namespace Training.Web.Features.AuditFolders;
+
+/// <summary>What audit folders are made of.</summary>
+public static class AuditFoldersSetup
+{
+    /// <summary>Adds the writer and its words.</summary>
+    public static IServiceCollection AddAuditFolders(this IServiceCollection services) => services.AddSingleton<PageWords>().AddSingleton<AuditFolderWriter>();
+}
