@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using CsvHelper;
-using CsvHelper.Configuration;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
 using Training.Courses;
@@ -428,7 +427,7 @@ public sealed class AuditFolderWriter(
     {
         using var bytes = new MemoryStream();
         using (var writer = new StreamWriter(bytes, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)))
-        using (var csv = new CsvWriter(writer, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" }))
+        using (var csv = new CsvWriter(writer, SpreadsheetFile.Layout))
         {
             foreach (var head in new[] { "path", "kind", "id", "bytes", "sha256", "kept_sha256" }) csv.WriteField(head);
             csv.NextRecord();

@@ -3,7 +3,6 @@ using System.IO.Compression;
 using System.Text;
 using System.Xml;
 using CsvHelper;
-using CsvHelper.Configuration;
 using Microsoft.AspNetCore.Mvc;
 
 namespace Training.Web.Features.Shared;
@@ -57,7 +56,7 @@ public static class SheetFiles
     public static async Task WriteCsvAsync(SheetTable table, Stream file, CancellationToken cancellation)
     {
         await using var writer = new StreamWriter(file, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true), leaveOpen: true);
-        await using var csv = new CsvWriter(writer, new CsvConfiguration(CultureInfo.InvariantCulture) { NewLine = "\r\n" });
+        await using var csv = new CsvWriter(writer, SpreadsheetFile.Layout);
         foreach (var head in table.Heads) csv.WriteField(SpreadsheetCell.Write(head));
         await csv.NextRecordAsync();
         await foreach (var row in table.Rows.WithCancellation(cancellation))

@@ -1,9 +1,9 @@
-using System.Diagnostics;
 using System.Globalization;
 using CsvHelper;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Validation;
 using Training.Web.Features.Shared;
+using Training.Web.Tests.House;
 
 namespace Training.Web.Tests.Features.Shared;
 
