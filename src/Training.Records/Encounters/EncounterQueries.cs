@@ -46,8 +46,7 @@ public static class EncounterQueries
     /// <param name="cancellation">Ends the wait.</param>
     public static async Task<IReadOnlyList<EncounterLine>> EncountersAsync(
         this RecordsContext records, IQueryable<EncounterRecord> seen, EncounterFilter filter, int most, CancellationToken cancellation) =>
-        await records.Lines(seen.Through(filter)).OrderByDescending(line => line.Encounter.MetOn).ThenByDescending(line => line.Encounter.KeptAt)
-            .ThenByDescending(line => line.Encounter.Id).Take(Math.Clamp(most, 1, Most)).AsNoTracking().ToListAsync(cancellation);
+        await records.Lines(seen.Through(filter)).Take(Math.Clamp(most, 1, Most)).AsNoTracking().ToListAsync(cancellation);
 
     /// <summary>How many of a query that a filter lets through there were, by site, kind and day.</summary>
     public static async Task<IReadOnlyList<EncounterCount>> CountEncountersAsync(
@@ -88,7 +87,7 @@ public static class EncounterQueries
     public static async Task<IReadOnlyList<EncounterLine>> EncountersToLookAtAsync(this RecordsContext records, CancellationToken cancellation) =>
         await records.Lines(records.Encounters.Where(row =>
                 (row.SpeciesId != null || row.CourseId != null) && !records.EncounterLooks.Any(look => look.EncounterId == row.Id)))
-            .OrderByDescending(line => line.Encounter.MetOn).ThenByDescending(line => line.Encounter.Id).Take(Most).AsNoTracking().ToListAsync(cancellation);
+            .Take(Most).AsNoTracking().ToListAsync(cancellation);
 
     private static IQueryable<EncounterRecord> Through(this IQueryable<EncounterRecord> seen, EncounterFilter filter)
     {
@@ -99,9 +98,11 @@ public static class EncounterQueries
         return seen;
     }
 
+    // Newest first, ordered before anything is put together: no engine looks into what C# makes.
     private static IQueryable<EncounterLine> Lines(this RecordsContext records, IQueryable<EncounterRecord> encounters) =>
         from encounter in encounters
         join site in records.Sites on encounter.SiteId equals site.Id
         join employer in records.Employers on site.EmployerId equals employer.Id
+        orderby encounter.MetOn descending, encounter.KeptAt descending, encounter.Id descending
         select new EncounterLine(encounter, site.Name, employer.Name);
 }

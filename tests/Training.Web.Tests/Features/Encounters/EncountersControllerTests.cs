@@ -179,7 +179,7 @@ public sealed class EncountersControllerTests(SharedSite shared)
     [InlineData("Coordinates", "91, 0", "The coordinates could not be read.")]
     [InlineData("Handler", "", "Choose who handled the snake.")]
     [InlineData("Handler", "01990000-0000-7000-8000-00000000ffff", "Choose who handled the snake.")]
-    [InlineData("MinutesHeld", "1441", "Write a whole number from 0 to 1,440")]
+    [InlineData("MinutesHeld", "1441", "Write a whole number from 0 to 1440")]
     public async Task What_is_to_be_mended_stands_beside_its_field_with_what_was_typed(string field, string typed, string told)
     {
         var (cast, colleague) = await CrewAsync();
