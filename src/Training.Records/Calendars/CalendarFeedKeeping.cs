@@ -21,11 +21,23 @@ public sealed record ClassInCalendar(ClassRecord Class, Site Site, string Meetin
     public ClassTime Time => new(Class.HeldOn, Class.StartsAt, Class.LengthMinutes, MeetingPlace);
 }
 
+/// <summary>A last day as a calendar shows it.</summary>
+/// <param name="PersonId">Whose.</param>
+/// <param name="Badge">Their number with the employer on the day asked for; null where they have none.</param>
+/// <param name="SchemeId">Under which scheme.</param>
+/// <param name="ExpiresOn">The last day.</param>
+/// <param name="PeriodNumber">Of which period.</param>
+/// <param name="DecidedOn">When that period was decided.</param>
+public sealed record LapseInCalendar(Guid PersonId, string? Badge, string SchemeId, DateOnly ExpiresOn, int PeriodNumber, DateOnly DecidedOn);
+
 /// <summary>Keeps the addresses of calendars, and reads what stands behind them.</summary>
 public static class CalendarFeedKeeping
 {
     /// <summary>Most addresses that one person has for one calendar, ended ones included.</summary>
     public const int Most = 50;
+
+    /// <summary>Most last days of a calendar; those that come first are in it.</summary>
+    public const int MostLapses = 3000;
 
     /// <summary>Most classes of a calendar.</summary>
     public const int MostClasses = 1000;
@@ -75,6 +87,26 @@ public static class CalendarFeedKeeping
                 row => row.PersonId == feed.PersonId && row.EmployerId == employerId && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day), cancellation)
               || await records.IsAppointedAsync(feed.PersonId, AppointedRole.ProgrammeLead, day, cancellation)
             : await records.IsAppointedAsync(feed.PersonId, AppointedRole.Instructor, day, cancellation);
+
+    /// <summary>
+    /// Last days within a span, both days included, of what an employer's people hold and was not withdrawn, by day; at most
+    /// <see cref="MostLapses"/>.
+    /// </summary>
+    /// <param name="records">Where from.</param>
+    /// <param name="employerId">Whose people; whether the visitor may see them is for the caller to ask.</param>
+    /// <param name="day">The day that they stand on, and are employed.</param>
+    /// <param name="first">The first last day asked for.</param>
+    /// <param name="last">The last one.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static async Task<IReadOnlyList<LapseInCalendar>> LapsesInCalendarAsync(
+        this RecordsContext records, Guid employerId, DateOnly day, DateOnly first, DateOnly last, CancellationToken cancellation) =>
+        await (from person in records.EmployedOn(employerId, day)
+               join row in records.StandingsOn(day) on person.PersonId equals row.PersonId
+               where row.ExpiresOn >= first && row.ExpiresOn <= last && row.Standing != Standing.Withdrawn
+               join period in records.Periods on new { row.PersonId, row.SchemeId, row.Number } equals new { period.PersonId, period.SchemeId, period.Number }
+               orderby row.ExpiresOn, row.PersonId, row.SchemeId
+               select new LapseInCalendar(row.PersonId, person.Badge, row.SchemeId, row.ExpiresOn, row.Number, period.DecidedOn))
+            .Take(MostLapses).ToListAsync(cancellation);
 
     /// <summary>Classes at an employer's sites within a span, both days included, cancelled ones too; at most <see cref="MostClasses"/>.</summary>
     public static Task<IReadOnlyList<ClassInCalendar>> ClassesInCalendarAsync(

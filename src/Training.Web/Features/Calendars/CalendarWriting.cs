@@ -1,7 +1,6 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
-using Training.Certification;
 using Training.Courses;
 using Training.Documents;
 using Training.Records;
@@ -22,9 +21,6 @@ public sealed class CalendarWriting(RecordsContext records, CourseShelf shelf, O
     /// <summary>How many days ahead a calendar reaches.</summary>
     public const int DaysAhead = 400;
 
-    /// <summary>Most lapses of a calendar; those that come first are in it.</summary>
-    public const int MostLapses = 3000;
-
     /// <summary>How often programs are asked to look again.</summary>
     public static readonly TimeSpan Refresh = TimeSpan.FromHours(6);
 
@@ -40,50 +36,20 @@ public sealed class CalendarWriting(RecordsContext records, CourseShelf shelf, O
         }
 
         var name = await records.Employers.Where(employer => employer.Id == employerId).Select(employer => employer.Name).SingleAsync(cancellation);
-        var lapses = await LapsesAsync(employerId, from, today, through, cancellation);
-        // The day of each: a number that was given to somebody else since must not stand beside their lapse.
-        var badges = await BadgesAsync(employerId, [.. lapses.Select(lapse => lapse.PersonId).Distinct()], today, cancellation);
+        var lapses = await records.LapsesInCalendarAsync(employerId, today, from, through, cancellation);
         var classes = await records.ClassesInCalendarAsync(employerId, from, through, cancellation);
         return In(feed.Language, () => CalendarWriter.Write(
             new(text["NameEmployer", name], provider.Name, OrganizerAddress: null, Refresh),
             [
-                .. lapses.Select(lapse => EntryOf(lapse, employerId, badges.GetValueOrDefault(lapse.PersonId), feed)),
+                .. lapses.Select(lapse => EntryOf(lapse, employerId, feed)),
                 .. classes.Select(day => EntryOf(day, feed, $"employers/{employerId}/classes")),
             ]));
     }
 
-    private async Task<List<LapseLine>> LapsesAsync(Guid employerId, DateOnly from, DateOnly today, DateOnly through, CancellationToken cancellation)
-    {
-        var lines = new List<LapseLine>();
-        await foreach (var held in records.HeldCertificationsOfEmployerAsync(employerId, today, cancellation))
-        {
-            if (Standings.On(held, today) is not { } standing || standing == Standing.Withdrawn || Standings.ExpiresOn(held, today) is not { } on) continue;
-            if (on < from || on > through) continue;
-            var period = Standings.FindPeriod(held, today)!; // not null: it has a standing
-            lines.Add(new(held.PersonId, held.SchemeId, on, period.Number, period.DecidedOn));
-        }
-
-        return [.. lines.OrderBy(line => line.ExpiresOn).ThenBy(line => line.PersonId).ThenBy(line => line.SchemeId, StringComparer.Ordinal).Take(MostLapses)];
-    }
-
-    private async Task<Dictionary<Guid, string>> BadgesAsync(Guid employerId, List<Guid> people, DateOnly day, CancellationToken cancellation)
-    {
-        var badges = new Dictionary<Guid, string>();
-        foreach (var batch in people.Chunk(500))
-        {
-            var rows = await records.Badges
-                .Where(row => row.EmployerId == employerId && batch.Contains(row.PersonId) && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))
-                .Select(row => new { row.PersonId, row.Number }).ToListAsync(cancellation);
-            foreach (var row in rows) badges[row.PersonId] = row.Number;
-        }
-
-        return badges;
-    }
-
     // The badge and not the name: whoever finds the address learns nobody's name, and the employer knows its numbers.
-    private CalendarEntry EntryOf(LapseLine lapse, Guid employerId, string? badge, CalendarFeed feed) => new(
+    private CalendarEntry EntryOf(LapseInCalendar lapse, Guid employerId, CalendarFeed feed) => new(
         $"lapse-{lapse.PersonId}-{lapse.SchemeId}", lapse.PeriodNumber - 1,
-        text["LapseTitle", badge ?? text["NoBadge"].Value, shelf.Find(lapse.SchemeId)?.Scheme.Words[feed.Language].Title ?? lapse.SchemeId],
+        text["LapseTitle", lapse.Badge ?? text["NoBadge"].Value, shelf.Find(lapse.SchemeId)?.Scheme.Words[feed.Language].Title ?? lapse.SchemeId],
         text["LapseMore", options.PublicPage($"{feed.Language.Tag()}/employers/{employerId}/people/{lapse.PersonId}")],
         MidnightOf(lapse.DecidedOn), new CalendarTime.AllDay(lapse.ExpiresOn));
 
@@ -116,6 +82,4 @@ public sealed class CalendarWriting(RecordsContext records, CourseShelf shelf, O
             (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (culture, uiCulture);
         }
     }
-
-    private sealed record LapseLine(Guid PersonId, string SchemeId, DateOnly ExpiresOn, int PeriodNumber, DateOnly DecidedOn);
 }
