@@ -1,3 +1,4 @@
+using System.Text.Json;
 using CsCheck;
 using static Training.Certification.Tests.Cast;
 
@@ -153,6 +154,29 @@ public sealed class ClassPlanningTests
             Assert.Equal((core.Classes.Count, 0, true), (plan.Classes.Count, plan.Unmet.Count, plan.IsProvenBest));
         },
         iter: 400);
+
+    /// <summary>The solved instances of 200 people with one class a day (Data/README.md), with two instructors who are free on every day.</summary>
+    [Theory]
+    [InlineData("w200_c12_tue_thu_one_a_day", 17)]
+    [InlineData("w200_c8_tue_thu_one_a_day", 25)]
+    [InlineData("clustered_c8_tue_thu_one_a_day", 38)]
+    public void Two_hundred_people_come_to_the_solved_optimum(string id, int optimum)
+    {
+        var instance = JsonDocument.Parse(System.IO.File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Data", "class-planning-200.json")))
+            .RootElement.GetProperty("instances").EnumerateArray().Single(one => one.GetProperty("id").GetString() == id);
+        PlanWorker[] workers = [.. instance.GetProperty("workers").EnumerateArray()
+            .Select((one, i) => Worker(i + 1000, West, one.GetProperty("opens").GetInt32(), one.GetProperty("expires").GetInt32()))];
+        List<DateOnly> days = [.. instance.GetProperty("allowed_days").EnumerateArray().Select(day => Day(day.GetInt32()))];
+        var all = days.ToHashSet();
+
+        var plan = Propose(Plain(workers) with
+        {
+            Days = days, Seats = instance.GetProperty("capacity").GetInt32(),
+            Instructors = [new(One, all, new HashSet<DateOnly>(), 100, new HashSet<Guid>()), new(Two, new HashSet<DateOnly>(), all, 100, new HashSet<Guid>())],
+        });
+
+        Assert.Equal((optimum, optimum, 0), (plan.LeastClasses, plan.Classes.Count, plan.Unmet.Count));
+    }
 
     [Fact]
     public void A_proposal_has_no_fault_seats_everybody_once_or_says_why_and_lies_at_or_above_its_bound() => AnyProblem.Sample(
