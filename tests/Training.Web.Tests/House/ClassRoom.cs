@@ -19,7 +19,7 @@ internal sealed partial class ClassRoom
 
     public RunningSite Site { get; }
 
-    public Guid ClassId { get; } = Guid.CreateVersion7();
+    public Guid ClassId { get; private init; } = Guid.CreateVersion7();
 
     public Guid InstructorId { get; private init; }
 
@@ -51,6 +51,10 @@ internal sealed partial class ClassRoom
         });
         return room;
     }
+
+    /// <summary>A class day that is there already, seen by one of its scorers and one who has a seat.</summary>
+    public static ClassRoom At(RunningSite site, Guid classId, Guid instructorId, Guid candidateId) =>
+        new(site) { ClassId = classId, InstructorId = instructorId, CandidateId = candidateId };
 
     public static KitPiece Piece(Guid id, string label, Guid personId) => new()
     {
