@@ -16,7 +16,7 @@ public abstract partial class RecordsTests
     public async Task On_any_history_and_day_the_database_says_what_the_rule_says(int seed)
     {
         var cast = await Cast.CreateAsync(Database);
-        var ids = await KeepHistoriesAsync(cast, new Random(seed));
+        var ids = await KeepHistoriesAsync(cast, new RandomNumbers((ulong)seed));
         await using var records = Database.Open();
         var held = await records.HeldCertificationsAsync(ids, Cancellation);
         var seen = new HashSet<Standing>();
@@ -41,7 +41,7 @@ public abstract partial class RecordsTests
     public async Task Who_lapses_is_in_grace_and_stands_so_is_read_as_the_rules_have_it()
     {
         var cast = await Cast.CreateAsync(Database);
-        var ids = await KeepHistoriesAsync(cast, new Random(4));
+        var ids = await KeepHistoriesAsync(cast, new RandomNumbers(4));
         await using var records = Database.Open();
         var held = await records.HeldCertificationsAsync(ids, Cancellation);
 
@@ -78,7 +78,7 @@ public abstract partial class RecordsTests
     public async Task People_are_chosen_and_sorted_by_how_they_stand()
     {
         var cast = await Cast.CreateAsync(Database);
-        var ids = await KeepHistoriesAsync(cast, new Random(5));
+        var ids = await KeepHistoriesAsync(cast, new RandomNumbers(5));
         await using var records = Database.Open();
         var held = (await records.HeldCertificationsAsync(ids, Cancellation)).ToDictionary(one => (one.PersonId, one.SchemeId));
         var day = Cast.Today.AddDays(20);
@@ -171,22 +171,22 @@ public abstract partial class RecordsTests
     };
 
     /// <summary>People of the employer with random periods, suspensions and withdrawals under two schemes, straight into the tables.</summary>
-    private async Task<List<Guid>> KeepHistoriesAsync(Cast cast, Random random)
+    private async Task<List<Guid>> KeepHistoriesAsync(Cast cast, RandomNumbers random)
     {
         await using var records = Database.Open();
         var ids = Enumerable.Range(0, Histories).Select(_ => Guid.CreateVersion7()).ToList();
         records.AddRange(ids.Select(id => new Person { Id = id, Language = Language.English }));
         records.AddRange(ids.Select(id => Employ(cast, cast.Employer, LongAgo, null, id)));
-        records.AddRange(ids.SelectMany(id => new[] { cast.CourseId, Other(cast) }.Where(_ => random.Next(100) < 70).SelectMany(scheme => History(cast, id, scheme, random))));
+        records.AddRange(ids.SelectMany(id => new[] { cast.CourseId, Other(cast) }.Where(_ => random.Below(100) < 70).SelectMany(scheme => History(cast, id, scheme, random))));
         await records.SaveChangesAsync(Cancellation);
         return ids;
     }
 
-    private static IEnumerable<object> History(Cast cast, Guid person, string scheme, Random random)
+    private static IEnumerable<object> History(Cast cast, Guid person, string scheme, RandomNumbers random)
     {
-        DateOnly Day(int from) => Cast.Today.AddDays(random.Next(from, Days));
-        Duration Some() => random.Next(4) == 0 ? new(random.Next(1, 3), DurationUnit.Months) : new(random.Next(0, 12), DurationUnit.Days);
-        var starts = Enumerable.Range(0, random.Next(1, 4)).Select(_ => Day(0)).Order().ToList();
+        DateOnly Day(int from) => Cast.Today.AddDays(random.Between(from, Days));
+        Duration Some() => random.Below(4) == 0 ? new(random.Between(1, 3), DurationUnit.Months) : new(random.Between(0, 12), DurationUnit.Days);
+        var starts = Enumerable.Range(0, random.Between(1, 4)).Select(_ => Day(0)).Order().ToList();
         foreach (var (index, start) in starts.Index())
         {
             var decision = Guid.CreateVersion7();
@@ -198,28 +198,28 @@ public abstract partial class RecordsTests
             yield return new PeriodRecord
             {
                 DecisionId = decision, PersonId = person, SchemeId = scheme, Number = index + 1, DecidedOn = start, StartsOn = start,
-                ExpiresOn = start.AddDays(random.Next(0, 20)), Validity = new(1, DurationUnit.Years), Window = Some(), Grace = Some(),
+                ExpiresOn = start.AddDays(random.Between(0, 20)), Validity = new(1, DurationUnit.Years), Window = Some(), Grace = Some(),
             };
         }
 
-        foreach (var number in Enumerable.Range(1, random.Next(0, 4)))
+        foreach (var number in Enumerable.Range(1, random.Between(0, 4)))
         {
             var (id, from) = (Guid.CreateVersion7(), Day(0));
             yield return new SuspensionRecord
             {
-                Id = id, PersonId = person, SchemeId = scheme, PeriodNumber = random.Next(1, starts.Count + 1), Number = number, StartsOn = from,
+                Id = id, PersonId = person, SchemeId = scheme, PeriodNumber = random.Between(1, starts.Count + 1), Number = number, StartsOn = from,
                 LeadId = cast.Lead, Reason = "Reported from site.", DeadlineOn = from.AddDays(30), KeptAt = Cast.Now,
             };
-            if (random.Next(2) == 0)
+            if (random.Below(2) == 0)
             {
                 yield return new ReinstatementRecord
                 {
-                    SuspensionId = id, ReinstatedOn = from.AddDays(random.Next(0, 12)), LeadId = cast.OtherLead, Reason = "Assessed again.", KeptAt = Cast.Now,
+                    SuspensionId = id, ReinstatedOn = from.AddDays(random.Between(0, 12)), LeadId = cast.OtherLead, Reason = "Assessed again.", KeptAt = Cast.Now,
                 };
             }
         }
 
-        foreach (var number in Enumerable.Range(1, starts.Count).Where(_ => random.Next(5) == 0))
+        foreach (var number in Enumerable.Range(1, starts.Count).Where(_ => random.Below(5) == 0))
         {
             yield return new WithdrawalRecord
             {

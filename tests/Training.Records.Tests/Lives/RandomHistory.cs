@@ -32,11 +32,11 @@ internal sealed class RandomHistory
     private static readonly Duration[] Graces = [Days(0), Days(15), Months(1)];
     private static readonly string[] Zones = ["America/Phoenix", "America/New_York", "America/Los_Angeles"];
 
-    private readonly SplitMix numbers;
+    private readonly RandomNumbers numbers;
     private readonly Guid lead;
     private readonly Guid otherLead;
 
-    private RandomHistory(SplitMix numbers, string courseHash, Guid lead, Guid otherLead)
+    private RandomHistory(RandomNumbers numbers, string courseHash, Guid lead, Guid otherLead)
     {
         (this.numbers, this.lead, this.otherLead) = (numbers, lead, otherLead);
         MakePeriods(courseHash);
@@ -78,7 +78,7 @@ internal sealed class RandomHistory
         yield return DateOnly.FromDayNumber(first + numbers.Below(last - first));
     }
 
-    public static RandomHistory Make(SplitMix numbers, string courseHash, Guid lead, Guid otherLead) => new(numbers, courseHash, lead, otherLead);
+    public static RandomHistory Make(RandomNumbers numbers, string courseHash, Guid lead, Guid otherLead) => new(numbers, courseHash, lead, otherLead);
 
     public override string ToString() => string.Join(
         '\n',
@@ -181,20 +181,4 @@ internal sealed class RandomHistory
     private static Duration Months(int count) => new(count, DurationUnit.Months);
 
     private static Duration Years(int count) => new(count, DurationUnit.Years);
-}
-
-/// <summary>SplitMix64, so that a seed that is printed makes the same histories again on every machine.</summary>
-internal sealed class SplitMix(ulong seed)
-{
-    private ulong state = seed;
-
-    /// <summary>From 0, below a count. The bias of the remainder does not matter here.</summary>
-    public int Below(int count)
-    {
-        state += 0x9E3779B97F4A7C15;
-        var z = state;
-        z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
-        z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
-        return (int)((z ^ (z >> 31)) % (ulong)count);
-    }
 }

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Microsoft.EntityFrameworkCore;
+using System.Security.Cryptography;
 using Training.Certification;
 using Training.Courses;
 
@@ -18,8 +18,8 @@ public abstract partial class RecordsTests
     {
         var seed = ulong.TryParse(Environment.GetEnvironmentVariable("TEST_SEED"), CultureInfo.InvariantCulture, out var given)
             ? given
-            : (ulong)DateTimeOffset.UtcNow.Ticks;
-        var numbers = new SplitMix(seed);
+            : BitConverter.ToUInt64(RandomNumberGenerator.GetBytes(8));
+        var numbers = new RandomNumbers(seed);
         var cast = await Cast.CreateAsync(Database);
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var done = 0; done < RandomHistories; done += Chunk)
