@@ -98,9 +98,9 @@ public static class AuditQueries
                                      && records.Decisions.Any(one => decided.Contains(one.Id) && one.Evidence.Any(basis => basis.ScoresheetResultId == result.Id))))
                              orderby row.ScoredOn, row.FormId
                              select new { row.CandidateId, row.FormId }).ToListAsync(cancellation)).ToLookup(row => row.CandidateId, row => row.FormId);
-        var seats = (await (from seat in records.ClassAttendances
+        var seats = (await (from seat in records.SeatsHeld()
                             where ids.Contains(seat.PersonId)
-                            join day in records.Classes on seat.ClassId equals day.Id
+                            join day in records.StandingClasses() on seat.ClassId equals day.Id
                             where day.HeldOn >= @from && day.HeldOn <= through
                             orderby day.HeldOn, day.Id
                             select new { seat.PersonId, seat.ClassId }).ToListAsync(cancellation)).ToLookup(row => row.PersonId, row => row.ClassId);

@@ -364,9 +364,11 @@ public sealed class AuditFolderWriter(
                               where ids.Contains(day.Id)
                               join site in records.Sites.AsNoTracking() on day.SiteId equals site.Id
                               orderby day.HeldOn, day.Id
-                              select new { Day = day, site.Name, site.Zone, Seats = records.ClassAttendances.Count(seat => seat.ClassId == day.Id) }).ToListAsync(cancellation);
+                              select new { Day = day, site.Name, site.Zone, Seats = records.SeatsHeld().Count(seat => seat.ClassId == day.Id) }).ToListAsync(cancellation);
             var teachers = (await records.ClassTeachings.AsNoTracking().Where(row => ids.Contains(row.ClassId)).OrderBy(row => row.InstructorId).ToListAsync(cancellation)).ToLookup(row => row.ClassId, row => row.InstructorId);
             var scorers = (await records.ClassScorers.AsNoTracking().Where(row => ids.Contains(row.ClassId)).OrderBy(row => row.InstructorId).ToListAsync(cancellation)).ToLookup(row => row.ClassId, row => row.InstructorId);
+            var words = (await records.ClassPresences.AsNoTracking().Where(row => ids.Contains(row.ClassId)).ToListAsync(cancellation))
+                .GroupBy(row => (row.ClassId, row.PersonId)).ToDictionary(group => group.Key, group => group.MaxBy(row => row.Number)!); // not null: no group is empty
             var staff = await records.NamesOfAsync(teachers.Concat(scorers).SelectMany(group => group), folder.Scope.Through, cancellation);
             foreach (var one in days)
             {
@@ -375,7 +377,8 @@ public sealed class AuditFolderWriter(
                 await folder.AddAsync($"{path}.json", "class", one.Day.Id, AuditJson.Write(new
                 {
                     one.Day.Id, one.Day.SiteId, Site = one.Name, one.Zone, one.Day.HeldOn, one.Day.CourseId, one.Day.Capacity, SeatsTaken = one.Seats,
-                    Teachers = teachers[one.Day.Id], Scorers = scorers[one.Day.Id], People = present,
+                    Teachers = teachers[one.Day.Id], Scorers = scorers[one.Day.Id],
+                    People = present.Select(id => new { PersonId = id, Said = words.GetValueOrDefault((one.Day.Id, id)) }),
                 }), cancellation);
                 var page = folder.Page(text["ClassOf", shelf.TitleOf(one.Day.CourseId, folder.Language), one.Day.HeldOn.Iso()])
                     .Fact(text["Site"], one.Name)
@@ -384,7 +387,12 @@ public sealed class AuditFolderWriter(
                     .Fact(text["Seats"], $"{one.Seats} / {one.Day.Capacity}")
                     .Fact(text["RecordId"], one.Day.Id.ToString())
                     .Heading(text["WhoWasThere"])
-                    .Table([text["Name"]], present.Select(id => (IEnumerable<string>)[Of(names.GetValueOrDefault(id) ?? text["NameErased"])]));
+                    .Table([text["Name"], text["WasThere"], text["Why"]], present.Select(id => (IEnumerable<string>)
+                    [
+                        Of(names.GetValueOrDefault(id) ?? text["NameErased"]),
+                        Of(words.GetValueOrDefault((one.Day.Id, id))?.Presence switch { Presence.Came => text["Yes"], Presence.DidNotCome => text["No"], null => text["NotMarked"] }),
+                        Of(words.GetValueOrDefault((one.Day.Id, id))?.Reason),
+                    ]));
                 await folder.AddAsync($"{path}.html", "class", one.Day.Id, page.ToBytes(), cancellation);
             }
         }

@@ -30,6 +30,15 @@ public sealed record TodayPage(
     /// <summary>The cover of all sites; null where it is not asked for.</summary>
     public EmployerCover? Cover { get; init; }
 
+    /// <summary>Who does not handle today until somebody has reviewed, by name; at most <see cref="MostLines"/>.</summary>
+    public IReadOnlyList<EmployedPerson> OnHold { get; init; } = [];
+
+    /// <summary>So many of the lines need a class day and have a seat.</summary>
+    public int Seated => Lines.Count(line => line.Step is { NeedsClass: true, Seat: not null });
+
+    /// <summary>So many of the lines need a class day and have none.</summary>
+    public int Unseated => Lines.Count(line => line.Step is { NeedsClass: true, Seat: null });
+
     /// <summary>Most lines of one page.</summary>
     public const int MostLines = PersonFileQueries.MostFiles;
 
@@ -53,6 +62,8 @@ public sealed record TodayPage(
         var people = (await records.EmployedAsync(ids, employer.Id, today, cancellation)).ToDictionary(person => person.PersonId);
         var files = await records.PersonFilesAsync(ids, cancellation);
         var classes = await ClassDays.ReadAsync(records, employer.Id, ids, today, cancellation);
+        var working = records.EmployedOn(employer.Id, today).Where(person => filter.SiteId == null || person.SiteId == filter.SiteId).Select(person => person.PersonId);
+        var onHold = Certification.Holds.On(await records.HoldsOfAsync(working, cancellation), today).Select(hold => hold.PersonId).Distinct().Take(MostLines);
         return new(
             employer,
             await records.CountEmployedAsync(employer.Id, filter.SiteId, today, cancellation),
@@ -66,7 +77,10 @@ public sealed record TodayPage(
                     : null)),
             ],
             inGrace.Count + lapsing.Count > MostLines,
-            [.. counts.Where(pair => pair.Key is Standing.Lapsed or Standing.Suspended or Standing.Withdrawn).OrderBy(pair => pair.Key)]);
+            [.. counts.Where(pair => pair.Key is Standing.Lapsed or Standing.Suspended or Standing.Withdrawn).OrderBy(pair => pair.Key)])
+        {
+            OnHold = await records.EmployedAsync(onHold, employer.Id, today, cancellation),
+        };
     }
 }
 
