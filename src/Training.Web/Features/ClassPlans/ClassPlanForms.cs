@@ -19,7 +19,7 @@ public sealed class ClassPlanForm
     public string? EndsOn { get; set; }
 
     /// <summary>0 is Sunday.</summary>
-    public IReadOnlyList<int> Weekdays { get; set; } = [];
+    public List<int> Weekdays { get; set; } = [];
 
     /// <summary>Of every class.</summary>
     public string? Seats { get; set; }
@@ -104,7 +104,7 @@ public sealed class InstructorDaysForm
     public string? EndsOn { get; set; }
 
     /// <summary>0 is Sunday.</summary>
-    public IReadOnlyList<int> Weekdays { get; set; } = [];
+    public List<int> Weekdays { get; set; } = [];
 
     /// <summary><c>free</c> or <c>away</c>.</summary>
     public string? What { get; set; }

@@ -206,6 +206,8 @@ public sealed class ClassPlansControllerTests(SharedSite shared)
         Assert.Equal(422, (await browser.PostAsync(path, Way(cast.Site, "40"), path)).Status);
         Assert.Equal(422, (await browser.PostAsync(path, Way(other, "1441"), path)).Status);
         Assert.Equal(303, (await browser.PostAsync(path, Way(other, "40"), path)).Status);
-        Assert.Contains("Ridge 4 and Ridge 9: 40 minutes", (await browser.GetAsync(path)).Text(), StringComparison.Ordinal);
+        var page = await browser.GetAsync(path);
+        Assert.Equal("One way between these sites is known.", page.Says());
+        Assert.Contains("<bdi>Ridge 4</bdi> and <bdi>Ridge 9</bdi>: 40 minutes", page.Html, StringComparison.Ordinal);
     }
 }
