@@ -58,7 +58,7 @@ public sealed class ClassPlansControllerTests(SharedSite shared)
         var page = await browser.GetAsync(plan);
         Assert.Equal("One class renews the one person who needs it in time; fewer is not possible.", page.Says());
         Assert.Contains("31 December 2026", page.Text(), StringComparison.Ordinal); // the last Thursday before 1 January
-        Assert.Contains("It is the last allowed day for Marisol Munn, whose time ends on 1 January 2027.", page.Text(), StringComparison.Ordinal);
+        Assert.Contains("It is the last allowed day for <bdi>Marisol Munn</bdi>, whose time ends on 1 January 2027.", page.Html, StringComparison.Ordinal);
         await Site.RecordAsync(async records => Assert.Equal(0, await records.ClassAttendances.CountAsync(row => row.PersonId == worker)));
 
         var accepted = await browser.PostAsync($"{plan}/acceptance", new() { ["Number"] = "1" }, plan);

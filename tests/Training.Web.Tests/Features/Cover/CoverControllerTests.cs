@@ -33,7 +33,7 @@ public sealed class CoverControllerTests(SharedSite shared)
         Assert.Equal(
             "Rim Line East baja de lo que necesita (2 manejadores) el 14 de enero de 2027, cuando vence la certificación de Marisol Munn.",
             (await browser.GetAsync($"/es/employers/{employer}/cover")).Says());
-        Assert.Contains("Needs 2 from 1 January 2026. Said by Delphine Marrow.", english.Text(), StringComparison.Ordinal);
+        Assert.Contains("Needs 2 from 1 January 2026. Said by <bdi>Delphine Marrow</bdi>.", english.Html, StringComparison.Ordinal);
         var first = await browser.GetAsync($"/en/employers/{employer}");
         Assert.Contains("drops below the 2 handlers it needs on 14 January 2027", first.Text(), StringComparison.Ordinal);
     }
