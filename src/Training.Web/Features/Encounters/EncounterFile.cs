@@ -1,4 +1,5 @@
 using System.Globalization;
+using Microsoft.Extensions.Localization;
 using Training.Records;
 using Training.Web.Features.Shared;
 
@@ -8,18 +9,21 @@ namespace Training.Web.Features.Encounters;
 public static class EncounterFile
 {
     /// <summary>One row an encounter, its heading first.</summary>
-    public static byte[] Write(IEnumerable<EncounterLine> lines, EncounterWords words) => SpreadsheetFile.Write(
-    [
+    public static byte[] Write(IEnumerable<EncounterLine> lines, EncounterWords words)
+    {
+        IStringLocalizer<EncounterText> text = words.Text;
+        return SpreadsheetFile.Write(
         [
-            words.Text["ColumnDay"], words.Text["ColumnTime"], words.Text["ColumnEmployer"], words.Text["ColumnSite"], words.Text["ColumnKind"],
-            words.Text["ColumnPlace"], words.Text["ColumnCoordinates"], words.Text["ColumnSpecies"], words.Text["ColumnHandled"],
-            words.Text["ColumnDone"], words.Text["ColumnFollowUp"],
-        ],
-        .. lines.Select(line => new string?[]
-        {
-            line.Encounter.MetOn.Iso(), line.Encounter.MetAt?.ToString("HH:mm", CultureInfo.InvariantCulture), line.EmployerName, line.SiteName,
-            words.Of(line.Encounter.Kind), line.Encounter.Place, EncounterWords.Coordinates(line.Encounter), words.Species(line.Encounter.SpeciesId),
-            words.Of(line.Encounter.Handling), line.Encounter.Done, line.Encounter.FollowUp,
-        }),
-    ]);
+            [
+                text["ColumnDay"], text["ColumnTime"], text["ColumnEmployer"], text["ColumnSite"], text["ColumnKind"], text["ColumnPlace"],
+                text["ColumnCoordinates"], text["ColumnSpecies"], text["ColumnHandled"], text["ColumnDone"], text["ColumnFollowUp"],
+            ],
+            .. lines.Select(line => new string?[]
+            {
+                line.Encounter.MetOn.Iso(), line.Encounter.MetAt?.ToString("HH:mm", CultureInfo.InvariantCulture), line.EmployerName, line.SiteName,
+                words.Of(line.Encounter.Kind), line.Encounter.Place, EncounterWords.Coordinates(line.Encounter), words.Species(line.Encounter.SpeciesId),
+                words.Of(line.Encounter.Handling), line.Encounter.Done, line.Encounter.FollowUp,
+            }),
+        ]);
+    }
 }
