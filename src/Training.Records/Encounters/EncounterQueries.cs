@@ -79,7 +79,7 @@ public static class EncounterQueries
         this RecordsContext records, Guid siteId, DateOnly day, CancellationToken cancellation)
     {
         var ids = await records.SiteAssignments.Where(row => row.SiteId == siteId && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))
-            .Select(row => row.PersonId).Take(MostPeople).ToListAsync(cancellation);
+            .Select(row => row.PersonId).OrderBy(id => id).Take(MostPeople).ToListAsync(cancellation);
         return [.. (await records.NamesOfAsync(ids, day, cancellation)).Select(one => (one.Key, one.Value)).OrderBy(one => one.Value, StringComparer.CurrentCultureIgnoreCase)];
     }
 

@@ -9,8 +9,8 @@ using Training.Web.Shelf;
 namespace Training.Web.Features.Reminders;
 
 /// <summary>
-/// Writes to each representative of an employer once a week who of their people lapses or is on hold, and how many snakes were met; on Monday, or on the first day after it on which the
-/// program runs. A week in which there is nothing to say has no mail. Safe to run twice and on several servers at once.
+/// Writes to each representative of an employer once a week who of their people lapses or is on hold, and how many snakes were met; on Monday,
+/// or on the first day after it on which the program runs. A week in which there is nothing to say has no mail. Safe to run twice and on several servers at once.
 /// </summary>
 public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, CourseShelf shelf, TrainingOptions options, OurProvider provider, TimeProvider clock)
 {
