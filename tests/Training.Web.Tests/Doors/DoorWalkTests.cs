@@ -66,7 +66,7 @@ public sealed class DoorWalkTests(ServedDemo demo)
     {
         using var browser = await demo.SignInAsync(ServedDemo.Actors[Role.Employer]);
         var mixed = demo.Own with { EmployeeId = demo.Foreign.EmployeeId };
-        var endpoint = Addresses.Of(demo.Site).Single(address => address.Endpoint.RoutePattern.RawText!.Contains("employers/{employerId:guid}/people", StringComparison.Ordinal)).Endpoint;
+        var endpoint = Addresses.Of(demo.Site).Single(address => address.Endpoint.RoutePattern.RawText!.EndsWith("employers/{employerId:guid}/people/{personId:guid}", StringComparison.Ordinal)).Endpoint;
 
         Assert.Equal(404, (await browser.GetAsync(Addresses.Path(endpoint, mixed))).Status);
         Assert.Equal(200, (await browser.GetAsync(Addresses.Path(endpoint, demo.Own))).Status);
