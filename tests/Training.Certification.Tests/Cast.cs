@@ -20,6 +20,7 @@ internal static class Cast
     public static readonly Requirement.PassedQuiz OnQuiz = new("tool-quiz", D("P90D"));
     public static readonly Requirement.PassedPractical OnModel = new("move-to-bucket", Subject.Model, D("P90D"));
     public static readonly Requirement.PassedPractical OnLive = new("move-to-bucket", Subject.Live, D("P90D"));
+    public static readonly Requirement.Practised OnModelAgain = new("move-to-bucket", 2, D("P6M"));
     public static readonly Requirement.Holds HoldsAwareness = new(Awareness);
 
     public static Guid Id(int number) => new(number, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);

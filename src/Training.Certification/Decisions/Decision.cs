@@ -145,6 +145,11 @@ public abstract record DecisionReason
     /// <summary>The latest pass is dated before the renewal window opened; it stays on record and renews nothing.</summary>
     public sealed record BeforeWindow(Requirement Requirement, Guid ResultId, DateOnly WindowOpensOn) : DecisionReason;
 
+    /// <summary>Too few tries on the model count as practice within the span.</summary>
+    /// <param name="Requirement">What was asked.</param>
+    /// <param name="Counted">How many count; fewer than asked.</param>
+    public sealed record PractisedTooLittle(Requirement Requirement, int Counted) : DecisionReason;
+
     /// <summary>A scheme that must be held is not current on the day; no standing where it was never held.</summary>
     public sealed record NotHeld(string SchemeId, Standing? Standing) : DecisionReason;
 

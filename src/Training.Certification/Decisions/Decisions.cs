@@ -36,8 +36,9 @@ public static class Decisions
         return new Decision.Granted(
             route,
             OpenPeriod(file.Scheme, held, renewed, on),
-            [.. findings.Select(finding => finding.ResultId).OfType<Guid>()],
-            [.. findings.Select(finding => finding.Exception).OfType<SeparationException>()]);
+            // A pass may answer a practical and count as practice besides; it is rested on once.
+            [.. findings.Select(finding => finding.ResultId).OfType<Guid>().Distinct()],
+            [.. findings.Select(finding => finding.Exception).OfType<SeparationException>().Distinct()]);
     }
 
     /// <summary>
@@ -88,7 +89,7 @@ public static class Decisions
         if (renewed is not null && on < renewed.WindowOpensOn) return [];
         var search = new EvidenceSearch(file, decider, on, renewed?.WindowOpensOn);
         var requirements = renewed is null ? file.Scheme.Grant : file.Scheme.Renewal;
-        return [.. requirements.Select(search.Find)];
+        return [.. requirements.SelectMany(search.Find)];
     }
 
     private static IEnumerable<DecisionReason> ReasonsOfTheDay(Scheme scheme, HeldCertification? held, Period? renewed, DateOnly on)

@@ -23,11 +23,13 @@ internal sealed record RequirementFinding(
 /// <remarks>Rule: docs/rules.md, "Evidence and its age", "Two scorers of one try" and "Separation of hats".</remarks>
 internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on, DateOnly? windowOpensOn)
 {
-    public RequirementFinding Find(Requirement requirement) => requirement switch
+    /// <summary>What answers a requirement: one finding, or one for each try of practice.</summary>
+    public IReadOnlyList<RequirementFinding> Find(Requirement requirement) => requirement switch
     {
-        Requirement.PassedQuiz quiz => Weigh(quiz, quiz.GreatestAge, ResultsOf(quiz)),
-        Requirement.PassedPractical practical => Weigh(practical, practical.GreatestAge, ResultsOf(practical)),
-        Requirement.Holds holds => Look(holds),
+        Requirement.PassedQuiz quiz => [Weigh(quiz, quiz.GreatestAge, ResultsOf(quiz))],
+        Requirement.PassedPractical practical => [Weigh(practical, practical.GreatestAge, ResultsOf(practical))],
+        Requirement.Practised practised => Count(practised),
+        Requirement.Holds holds => [Look(holds)],
         _ => throw new UnreachableException(),
     };
 
@@ -37,6 +39,7 @@ internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on
     {
         Requirement.PassedQuiz quiz => LastDayOf(quiz, quiz.GreatestAge, ResultsOf(quiz)),
         Requirement.PassedPractical practical => LastDayOf(practical, practical.GreatestAge, ResultsOf(practical)),
+        Requirement.Practised practised => LastDayOf(practised),
         Requirement.Holds holds => Look(holds).Reasons.Count == 0 && FindHeld(holds.SchemeId) is { } held ? Standings.ExpiresOn(held, on) : null,
         _ => throw new UnreachableException(),
     };
@@ -72,6 +75,36 @@ internal sealed class EvidenceSearch(CaseFile file, Decider decider, DateOnly on
             ? RequirementFinding.Unmet([.. ReasonsOfAge(requirement, greatestAge, passes[0])])
             : counting.Select(e => Examine(requirement, e)).MinBy(Rank)!; // not null: there is at least one
     }
+
+    /// <summary>The tries that practice rests on, one sheet of each; or why they are too few.</summary>
+    private RequirementFinding[] Count(Requirement.Practised practised)
+    {
+        // Of each try the sheet that serves best: two who scored it saw one try.
+        RequirementFinding[] tries =
+            [.. TriesOf(practised).Select(sheets => sheets.Select(sheet => Examine(practised, sheet)).MinBy(Rank)!)]; // not null: a try has a sheet
+        RequirementFinding[] counting = [.. tries.Where(one => one.Reasons.Count == 0).OrderBy(Rank).Take(practised.Times)];
+        if (counting.Length == practised.Times) return counting;
+        // A lead may write the reason for which a sheet of a scorer who taught counts: where that would be enough, it is all that is in the way.
+        RequirementFinding[] taught =
+            [.. tries.Where(one => one.Reasons is [DecisionReason.ScorerTaught]).Take(practised.Times - counting.Length)];
+        return counting.Length + taught.Length == practised.Times
+            ? [.. counting, .. taught]
+            : [RequirementFinding.Unmet(new DecisionReason.PractisedTooLittle(practised, counting.Length))];
+    }
+
+    private DateOnly? LastDayOf(Requirement.Practised practised)
+    {
+        var days = TriesOf(practised).Select(sheets => sheets.Where(sheet => Examine(practised, sheet).Reasons.Count == 0).Max(sheet => (DateOnly?)sheet.On))
+            .OfType<DateOnly>().OrderDescending().Take(practised.Times).ToList();
+        return days.Count == practised.Times ? CountedThrough(days[^1], practised.Within) : null;
+    }
+
+    /// <summary>The tries that were passed on the model within the span, the latest first; of each its sheets, likewise.</summary>
+    private IEnumerable<IEnumerable<Evidence.OfPractical>> TriesOf(Requirement.Practised practised) => file.Evidence.OfType<Evidence.OfPractical>()
+        .Where(sheet => sheet.ChecklistId == practised.ChecklistId && sheet.Subject == Subject.Model && IsPass(sheet))
+        .Where(sheet => sheet.On <= on && sheet.On >= practised.Within.Before(on))
+        .OrderByDescending(sheet => sheet.On).ThenBy(sheet => sheet.ResultId)
+        .GroupBy(sheet => (sheet.ClassId, sheet.Try));
 
     private DateOnly? LastDayOf(Requirement requirement, Duration greatestAge, IEnumerable<Evidence> evidence) => evidence
         .Where(e => e.On <= on && IsPass(e) && !ReasonsOfAge(requirement, greatestAge, e).Any())

@@ -70,7 +70,10 @@ internal static class CourseFolderReader
 
     private static Scheme SchemeOf(string id, CourseRules rules, Dictionary<Language, SchemeWords> words) => new(
         id, rules.Kind, rules.EffectiveFrom, rules.ReviewBy, rules.Separation, rules.Terms, rules.Remind,
-        [.. rules.Grant.Select(asked => asked.Requirement)], [.. rules.Renewal.Select(asked => asked.Requirement)], words);
+        [.. rules.Grant.Select(asked => asked.Requirement)], [.. rules.Renewal.Select(asked => asked.Requirement)], words)
+    {
+        Transition = rules.Transition,
+    };
 
     private static List<Question> ReadQuestions(CourseFolder folder, List<NamedQuestion> questions)
     {
@@ -162,15 +165,20 @@ internal static class CourseFolderReader
 
     private static void CheckOwnRequirements(CourseFolder folder, CourseRules rules, List<NamedChecklist> checklists)
     {
-        foreach (var asked in rules.Grant.Concat(rules.Renewal))
+        foreach (var asked in rules.Asked)
         {
-            if (asked.Requirement is not Requirement.PassedPractical practical) continue;
-            if (checklists.Find(checklist => checklist.Id == practical.ChecklistId) is not { } own || own.Subjects.Contains(practical.Subject)) continue;
+            var (checklistId, subject) = asked.Requirement switch
+            {
+                Requirement.PassedPractical practical => (practical.ChecklistId, practical.Subject),
+                Requirement.Practised practised => (practised.ChecklistId, Subject.Model),
+                _ => ("", Subject.Model),
+            };
+            if (checklists.Find(checklist => checklist.Id == checklistId) is not { } own || own.Subjects.Contains(subject)) continue;
             folder.Problems.Add(new(
                 CourseProblems.SubjectNotOffered,
                 new(folder.PathOf("course.yaml"), asked.Line, asked.Part),
-                practical.ChecklistId,
-                practical.Subject == Subject.Live ? "live" : "model"));
+                checklistId,
+                subject == Subject.Live ? "live" : "model"));
         }
     }
 }

@@ -108,8 +108,11 @@ public static class CourseProblems
     /// <summary>A scheme asks for itself. Arguments: scheme.</summary>
     public const string HoldsItself = "course.holds-itself";
 
-    /// <summary>A requirement names none or several of quiz, checklist and holds.</summary>
+    /// <summary>A requirement names none or several of quiz, checklist and holds, or practised in a grant.</summary>
     public const string RequirementForm = "course.requirement-form";
+
+    /// <summary>Practice says on what it is counted: it is always the model.</summary>
+    public const string PracticeOnModelOnly = "course.practice-on-model-only";
 
     /// <summary>A checklist is asked for on something that it is not made for. Arguments: checklist, subject.</summary>
     public const string SubjectNotOffered = "course.subject-not-offered";
@@ -119,6 +122,9 @@ public static class CourseProblems
 
     /// <summary>A certification does not keep teaching, scoring and deciding apart.</summary>
     public const string SeparationMissing = "course.separation-missing";
+
+    /// <summary>What a transition takes over from is no mark of rules. Arguments: what was written.</summary>
+    public const string TransitionMark = "course.transition-mark";
 
     /// <summary>The cut of a panel does not lead to the pass mark. Arguments: mean, the whole percent that it leads to, pass.</summary>
     public const string CutPass = "course.cut-pass";

@@ -83,12 +83,13 @@ public static class CourseReader
         foreach (var (id, folder) in folders)
         {
             if (folder is null) continue;
-            foreach (var asked in folder.Rules.Grant.Concat(folder.Rules.Renewal))
+            foreach (var asked in folder.Rules.Asked)
             {
                 var (code, name, isThere) = asked.Requirement switch
                 {
                     Requirement.PassedQuiz quiz => (CourseProblems.QuizUnknown, quiz.QuizId, quizzes.ContainsKey(quiz.QuizId)),
                     Requirement.PassedPractical practical => (CourseProblems.ChecklistUnknown, practical.ChecklistId, checklists.ContainsKey(practical.ChecklistId)),
+                    Requirement.Practised practised => (CourseProblems.ChecklistUnknown, practised.ChecklistId, checklists.ContainsKey(practised.ChecklistId)),
                     Requirement.Holds holds => (CourseProblems.SchemeUnknown, holds.SchemeId, folders.ContainsKey(holds.SchemeId)),
                     _ => throw new System.Diagnostics.UnreachableException(),
                 };

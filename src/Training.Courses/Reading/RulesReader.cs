@@ -17,6 +17,14 @@ internal sealed record CourseRules(
     int QuizLine,
     IReadOnlyDictionary<string, int> Lines)
 {
+    public Transition? Transition { get; init; }
+
+    /// <summary>What the transition asks besides, with its lines.</summary>
+    public IReadOnlyList<AskedFor> Also { get; init; } = [];
+
+    /// <summary>Everything that is asked of anybody.</summary>
+    public IEnumerable<AskedFor> Asked => Grant.Concat(Renewal).Concat(Also);
+
     public int LineOf(string field, string id) => Lines.GetValueOrDefault($"{field} {id}", 1);
 }
 
@@ -35,7 +43,8 @@ internal static class RulesReader
         new(90, DurationUnit.Days), new(60, DurationUnit.Days), new(30, DurationUnit.Days), new(7, DurationUnit.Days),
     ];
 
-    private static readonly string[] RequirementNames = ["quiz", "checklist", "holds"];
+    private static readonly string[] OfGrant = ["quiz", "checklist", "holds"];
+    private static readonly string[] OfRenewal = [.. OfGrant, "practised"];
 
     public static CourseRules? Read(CourseFolder folder)
     {
@@ -83,10 +92,32 @@ internal static class RulesReader
 
         var terms = new Terms(Validity(fields), fields.Duration("window"), fields.Duration("grace"));
         var remind = fields.Has("remind") ? fields.Durations("remind") : UsualReminders;
-        var grant = ReadRequirements(fields, "grant", id, problems);
-        var renewal = ReadRequirements(fields, "renewal", id, problems);
+        var grant = ReadRequirements(fields, "grant", OfGrant, id, problems);
+        var renewal = ReadRequirements(fields, "renewal", OfRenewal, id, problems);
+        var (transition, also) = ReadTransition(fields, from, id, problems);
         fields.Finish();
-        return rules with { Kind = kind, EffectiveFrom = from, ReviewBy = review, Separation = separation, Terms = terms, Remind = remind, Grant = grant, Renewal = renewal };
+        return rules with
+        {
+            Kind = kind, EffectiveFrom = from, ReviewBy = review, Separation = separation, Terms = terms, Remind = remind, Grant = grant, Renewal = renewal,
+            Transition = transition, Also = also,
+        };
+    }
+
+    private static (Transition? Transition, IReadOnlyList<AskedFor> Also) ReadTransition(
+        Fields scheme, DateOnly from, string id, ICollection<Problem> problems)
+    {
+        if (!scheme.Has("transition") || scheme.Map("transition", "transition") is not { } fields) return (null, []);
+        var mark = fields.Text("from");
+        var isMark = mark.Length == SchemeRules.MarkLength && mark.All(char.IsAsciiHexDigitLower);
+        if (mark.Length > 0 && !isMark) fields.Report(CourseProblems.TransitionMark, fields.LineOf("from"), mark);
+        // One without the other says nothing: a day for nothing, or something without a day. Each misses the other.
+        var isMore = fields.Has("also") || fields.Has("by");
+        DateOnly? by = isMore ? fields.Date("by") : null;
+        var also = isMore ? ReadRequirements(fields, "also", OfRenewal, id, problems) : [];
+        if (by is { } last && last != default && from != default && last <= from)
+            fields.Report(CourseProblems.DateOrder, fields.LineOf("by"), "by", "effective-from");
+        fields.Finish();
+        return (new(mark, by, [.. also.Select(asked => asked.Requirement)]), also);
     }
 
     private static Duration Validity(Fields fields)
@@ -100,13 +131,14 @@ internal static class RulesReader
         return validity;
     }
 
-    private static List<AskedFor> ReadRequirements(Fields scheme, string field, string id, ICollection<Problem> problems)
+    private static List<AskedFor> ReadRequirements(
+        Fields scheme, string field, IReadOnlyList<string> allowed, string id, ICollection<Problem> problems)
     {
         var asked = new List<AskedFor>();
         foreach (var fields in scheme.Maps(field))
         {
             fields.Part = field;
-            var names = RequirementNames.Where(fields.Has).ToList();
+            var names = allowed.Where(fields.Has).ToList();
             if (names.Count != 1)
             {
                 fields.Report(CourseProblems.RequirementForm, fields.Line);
@@ -137,8 +169,16 @@ internal static class RulesReader
             fields.Id("checklist"),
             fields.Choice("on", ("model", Subject.Model), ("live", Subject.Live)),
             fields.Duration("greatest-age")),
+        "practised" => ReadPractice(fields),
         _ => new Requirement.Holds(fields.Id("holds")),
     };
+
+    private static Requirement.Practised ReadPractice(Fields fields)
+    {
+        // Whatever it says: practice is counted on the model, and a field to say otherwise would be read as a choice.
+        if (fields.OptionalText("on") is not null) fields.Report(CourseProblems.PracticeOnModelOnly, fields.LineOf("on"));
+        return new(fields.Id("practised"), fields.Number("times", 1, Requirement.MostPractice), fields.Duration("within"));
+    }
 
     private static List<NamedModule> ReadModules(Fields course, List<string> topics, List<string> objectives)
     {

@@ -7,6 +7,8 @@ internal static class SchemeWordsReader
 {
     private const int MaxShown = 300;
 
+    private const string OfTransition = "transition";
+
     private static readonly string[] SectionIds =
         ["scope", "tasks", "competence", "prerequisites", "completion", "conduct", "suspension", "validity", "shown", "topics", "objectives"];
 
@@ -19,12 +21,14 @@ internal static class SchemeWordsReader
         var title = file.Blocks.OfType<HeadingBlock>().FirstOrDefault(heading => heading.Level == 1) is { } heading ? text.Plain(heading) : "";
         if (title.Length == 0) folder.Problems.Add(new(CourseProblems.TitleMissing, new(file.Path, 1)));
         foreach (var stray in file.Before()) folder.Problems.Add(new(CourseProblems.WordsLayout, new(file.Path, file.LineOf(stray))));
-        var sections = ReadSections(folder, file, [.. SectionIds, .. cuts.Select(CutReader.SectionOf)]);
+        string[] transition = rules.Transition is null ? [] : [OfTransition];
+        var sections = ReadSections(folder, file, [.. SectionIds, .. transition, .. cuts.Select(CutReader.SectionOf)]);
         string Html(string id) => sections.TryGetValue(id, out var section) ? new CourseText(file, folder, $"section {id}").Blocks(section.Blocks) : "";
         var scheme = new SchemeWords(
             title, Html("scope"), Html("tasks"), Html("competence"), Html("prerequisites"), Html("conduct"), Html("suspension"),
             Html("validity"), Html("completion"), ReadShown(folder, file, sections))
         {
+            TransitionHtml = Html(OfTransition),
             CutHtml = cuts.ToDictionary(id => id, id => Html(CutReader.SectionOf(id)), StringComparer.Ordinal),
         };
         var course = new CourseWords(

@@ -41,7 +41,11 @@ public sealed record Scheme(
     IReadOnlyList<Duration> Remind,
     IReadOnlyList<Requirement> Grant,
     IReadOnlyList<Requirement> Renewal,
-    IReadOnlyDictionary<Language, SchemeWords> Words);
+    IReadOnlyDictionary<Language, SchemeWords> Words)
+{
+    /// <summary>What those do who were certified by the rules before; null where these rules took over from none.</summary>
+    public Transition? Transition { get; init; }
+}
 
 /// <summary>The calendar of a scheme; kept with each period, so that a later text of the rules changes no past one.</summary>
 /// <param name="Validity">From the first day to the expiry date, which is the same calendar day so many months on; current through it.</param>
@@ -66,6 +70,18 @@ public abstract record Requirement
     /// <param name="Subject">On what.</param>
     /// <param name="GreatestAge">The sheet lies on or after the day this long before the decision.</param>
     public sealed record PassedPractical(string ChecklistId, Subject Subject, Duration GreatestAge) : Requirement;
+
+    /// <summary>
+    /// Recency of practice: so many passed tries of a checklist on the model within a span, for a renewal. It has no subject to choose: practice is
+    /// never counted with a live snake, and handling in the field never counts.
+    /// </summary>
+    /// <param name="ChecklistId">Which checklist.</param>
+    /// <param name="Times">How many tries; at least 1, at most <see cref="MostPractice"/>.</param>
+    /// <param name="Within">Each lies on or after the day this long before the decision; the renewal window does not bind them.</param>
+    public sealed record Practised(string ChecklistId, int Times, Duration Within) : Requirement;
+
+    /// <summary>Most tries that practice can be asked for.</summary>
+    public const int MostPractice = 12;
 
     /// <summary>Another scheme is held and current (or renewal due) on the day of the decision.</summary>
     public sealed record Holds(string SchemeId) : Requirement;
@@ -94,6 +110,9 @@ public sealed record SchemeWords(
     string CompletionHtml,
     string ShownText)
 {
+    /// <summary>What those do who were certified by the rules before; empty without a transition.</summary>
+    public string TransitionHtml { get; init; } = "";
+
     /// <summary>Why each pass mark that a panel set is what it is, by the id of its quiz or checklist.</summary>
     public IReadOnlyDictionary<string, string> CutHtml { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
 }

@@ -98,6 +98,8 @@ public static class WaitingQueries
             {
                 Requirement.PassedQuiz quiz => records.WithPass(people, quiz, today),
                 Requirement.PassedPractical practical => records.WithPass(people, practical, today),
+                Requirement.Practised practised => records.WithPass(
+                    people, new Requirement.PassedPractical(practised.ChecklistId, Subject.Model, practised.Within), today),
                 // Standing is worked out by the rules, never by a query.
                 Requirement.Holds => people,
                 _ => throw new UnreachableException(),
@@ -133,7 +135,8 @@ public static class WaitingQueries
         this RecordsContext records, IQueryable<Person> people, string schemeId, IReadOnlyList<Requirement> requirements)
     {
         var quizzes = requirements.OfType<Requirement.PassedQuiz>().Select(quiz => quiz.QuizId).ToList();
-        var checklists = requirements.OfType<Requirement.PassedPractical>().Select(practical => practical.ChecklistId).ToList();
+        var checklists = requirements.OfType<Requirement.PassedPractical>().Select(practical => practical.ChecklistId)
+            .Concat(requirements.OfType<Requirement.Practised>().Select(practised => practised.ChecklistId)).ToList();
         return people.Where(person =>
             records.CountingSittings().Any(sitting =>
                 sitting.PersonId == person.Id && quizzes.Contains(sitting.QuizId)
@@ -181,6 +184,8 @@ public static class WaitingQueries
         (Evidence.OfQuiz { IsPassed: true } sitting, Requirement.PassedQuiz quiz) => sitting.QuizId == quiz.QuizId,
         (Evidence.OfPractical { Outcome: PracticalOutcome.Passed } sheet, Requirement.PassedPractical practical) =>
             sheet.ChecklistId == practical.ChecklistId && sheet.Subject == practical.Subject,
+        (Evidence.OfPractical { Outcome: PracticalOutcome.Passed, Subject: Subject.Model } sheet, Requirement.Practised practised) =>
+            sheet.ChecklistId == practised.ChecklistId,
         _ => false,
     };
 }

@@ -7,6 +7,7 @@ public sealed class CourseShelf
 {
     private readonly Lock changing = new();
     private volatile HashSet<string>? chosen;
+    private volatile IReadOnlyList<HeldBack> heldBack = [];
     private volatile IReadOnlyDictionary<string, Course> courses = new Dictionary<string, Course>(StringComparer.Ordinal);
 
     /// <summary>All courses, certificates of training first.</summary>
@@ -19,8 +20,8 @@ public sealed class CourseShelf
     /// <summary>Everything that the last reading of the folder gave; a course with findings goes on serving its last good text.</summary>
     public CourseReading LastReading { get; private set; } = CourseReading.Empty;
 
-    /// <summary>What the last reading of the folder found wrong.</summary>
-    public IReadOnlyList<Problem> Findings => LastReading.Problems;
+    /// <summary>What the last reading of the folder found wrong, and what keeps a text without findings out of force.</summary>
+    public IReadOnlyList<Problem> Findings => [.. LastReading.Problems, .. heldBack.Select(one => one.Problem).OfType<Problem>()];
 
     /// <summary>The guidance that the last reading of the folder found.</summary>
     public GuidanceSet Guidance => LastReading.Guidance;
@@ -43,6 +44,12 @@ public sealed class CourseShelf
 
     /// <summary>The course of an id where the provider uses it, or null.</summary>
     public Course? FindUsed(string id) => chosen?.Contains(id) == false ? null : Find(id);
+
+    /// <summary>The text of a course that is announced: its rules are in force from a later day on. Null where there is none.</summary>
+    public Course? FindComing(string id) => heldBack.FirstOrDefault(one => one.Problem is null && one.Course.Id == id)?.Course;
+
+    /// <summary>Notes which texts are not put in force.</summary>
+    public void HoldBack(IReadOnlyList<HeldBack> texts) => heldBack = texts;
 
     /// <summary>Puts courses on the shelf, in place of the versions that stood there.</summary>
     public void Put(IEnumerable<Course> newer)

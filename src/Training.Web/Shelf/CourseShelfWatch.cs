@@ -13,6 +13,7 @@ namespace Training.Web.Shelf;
 public sealed class CourseShelfWatch(
     CourseShelf shelf,
     LastGoodCourses lastGood,
+    SchemeChanges changes,
     TrainingOptions options,
     TimeProvider clock,
     ILogger<CourseShelfWatch> log) : BackgroundService
@@ -20,11 +21,12 @@ public sealed class CourseShelfWatch(
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(2);
     private readonly string folder = Path.GetFullPath(options.CoursesFolder);
     private string? seen;
+    private bool isRestored;
+    private IReadOnlyList<(Course Course, CourseSnapshot Snapshot)> waiting = [];
 
     /// <summary>Serving begins with a full shelf.</summary>
     public override async Task StartAsync(CancellationToken cancellationToken)
     {
-        shelf.Put(await lastGood.RestoreAsync(cancellationToken));
         await LookAsync(cancellationToken);
         await base.StartAsync(cancellationToken);
     }
@@ -47,9 +49,10 @@ public sealed class CourseShelfWatch(
         }
     }
 
-    /// <summary>Reads the folder where it changed since the last look.</summary>
+    /// <summary>Reads the folder where it changed since the last look, and puts in force what waited for its day.</summary>
     public async Task LookAsync(CancellationToken cancellation)
     {
+        await RestoreAsync(cancellation);
         var stamp = FolderStamp.Find(folder);
         if (stamp != seen)
         {
@@ -58,18 +61,50 @@ public sealed class CourseShelfWatch(
             else Read();
         }
 
+        await PutAsync(cancellation);
         await lastGood.KeepAsync(cancellation);
+    }
+
+    // Until the records told what served last, the folder serves, and nothing of it is kept as being in force: nobody compared the rules yet.
+    private async Task RestoreAsync(CancellationToken cancellation)
+    {
+        if (isRestored || await lastGood.FindAsync(cancellation) is not { } restored) return;
+        shelf.Put(restored);
+        (isRestored, seen) = (true, null);
     }
 
     private void Read()
     {
         var reading = CourseReader.Read(CourseFiles.FromFolder(folder), CourseAddresses.OfModule);
-        foreach (var problem in reading.Problems) Log.CourseProblem(log, ProblemText.Line(problem, CultureInfo.CurrentUICulture));
+        foreach (var problem in reading.Problems) Tell(problem);
         shelf.Report(reading);
-        shelf.Put(reading.Courses);
         shelf.KeepOnly(FolderStamp.CourseIds(folder));
         Log.CoursesRead(log, reading.Courses.Count, reading.Problems.Count);
-        lastGood.Remember(reading.Snapshots);
+        var snapshots = reading.Snapshots.ToDictionary(snapshot => snapshot.CourseId, StringComparer.Ordinal);
+        waiting = [.. reading.Courses.Select(course => (course, snapshots[course.Id]))];
+        shelf.HoldBack([]);
     }
 
+    private async Task PutAsync(CancellationToken cancellation)
+    {
+        if (waiting.Count == 0) return;
+        var (known, back) = (shelf.Findings, new List<HeldBack>());
+        foreach (var (course, snapshot) in waiting)
+        {
+            if (await changes.FindReasonAsync(course, cancellation) is { } reason)
+            {
+                back.Add(reason);
+                if (reason.Problem is { } problem && !known.Any(one => one.Code == problem.Code && one.Place == problem.Place)) Tell(problem);
+                continue;
+            }
+
+            shelf.Put([course]);
+            if (isRestored) lastGood.Remember([snapshot]);
+        }
+
+        shelf.HoldBack(back);
+        waiting = [.. waiting.Where(one => back.Exists(held => held.Course.Id == one.Course.Id))];
+    }
+
+    private void Tell(Problem problem) => Log.CourseProblem(log, ProblemText.Line(problem, CultureInfo.CurrentUICulture));
 }

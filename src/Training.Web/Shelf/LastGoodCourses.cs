@@ -12,8 +12,8 @@ public sealed class LastGoodCourses(IDbContextFactory<RecordsContext> factory, T
     private readonly Dictionary<string, CourseSnapshot> waiting = new(StringComparer.Ordinal);
     private bool isComplaining;
 
-    /// <summary>The courses of the records; none where they cannot be reached, since the folder may still serve.</summary>
-    public async Task<IReadOnlyList<Course>> RestoreAsync(CancellationToken cancellation)
+    /// <summary>The courses of the records; null where they cannot be reached, since the folder may still serve.</summary>
+    public async Task<IReadOnlyList<Course>?> FindAsync(CancellationToken cancellation)
     {
         try
         {
@@ -22,8 +22,8 @@ public sealed class LastGoodCourses(IDbContextFactory<RecordsContext> factory, T
         }
         catch (DbException e)
         {
-            Log.RecordsUnreachable(log, e);
-            return [];
+            Complain(e);
+            return null;
         }
     }
 
@@ -50,10 +50,15 @@ public sealed class LastGoodCourses(IDbContextFactory<RecordsContext> factory, T
         }
         catch (DbException e)
         {
-            // Once, not every two seconds until somebody restarts the database.
-            if (!isComplaining) Log.RecordsUnreachable(log, e);
-            isComplaining = true;
+            Complain(e);
         }
+    }
+
+    // Once, not every two seconds until somebody restarts the database.
+    private void Complain(DbException e)
+    {
+        if (!isComplaining) Log.RecordsUnreachable(log, e);
+        isComplaining = true;
     }
 
     private Course? Read(GoodSnapshot kept)

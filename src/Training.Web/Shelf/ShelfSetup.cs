@@ -8,6 +8,7 @@ public static class ShelfSetup
         .AddSingleton<CourseShelf>()
         .AddSingleton<CoursesByHash>()
         .AddSingleton<LastGoodCourses>()
+        .AddSingleton<SchemeChanges>()
         .AddSingleton<CourseShelfWatch>()
         .AddHostedService(provider => provider.GetRequiredService<CourseShelfWatch>());
 }

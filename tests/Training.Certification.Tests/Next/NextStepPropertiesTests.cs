@@ -61,6 +61,7 @@ public sealed class NextStepPropertiesTests
         DecisionReason.ScoredThemselves themselves => themselves.Requirement == requirement,
         DecisionReason.ScorersDisagree disagree => disagree.Requirement == requirement,
         DecisionReason.ScorerTaught taught => taught.Requirement == requirement,
+        DecisionReason.PractisedTooLittle practised => practised.Requirement == requirement,
         DecisionReason.NotHeld notHeld => requirement == new Requirement.Holds(notHeld.SchemeId),
         _ => false,
     };

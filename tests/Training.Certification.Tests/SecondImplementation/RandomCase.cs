@@ -128,6 +128,7 @@ internal sealed record RandomCase(CaseFile File, Decider Decider, DateOnly On)
             if (Chance(60)) requirements.Add(OnModel with { GreatestAge = D(Of(Ages)) });
             if (Chance(25)) requirements.Add(OnLive with { GreatestAge = D(Of(Ages)) });
             if (Chance(25)) requirements.Add(HoldsAwareness);
+            if (Chance(25)) requirements.Add(OnModelAgain with { Times = 1 + Below(2), Within = D(Of(Ages)) });
             if (Chance(30)) requirements.Reverse();
             return requirements;
         }
@@ -142,6 +143,8 @@ internal sealed record RandomCase(CaseFile File, Decider Decider, DateOnly On)
                     var id = Id(1000 + Below(9) * 100 + evidence.Count);
                     if (requirement is Requirement.PassedQuiz quiz)
                         evidence.Add(Sitting(id, MakeEvidenceDay(quiz.GreatestAge, old, on)));
+                    if (requirement is Requirement.Practised practised)
+                        evidence.Add(MakeSheet(id, Subject.Model, MakeEvidenceDay(practised.Within, old, on), teachings));
                     if (requirement is Requirement.PassedPractical practical)
                         evidence.Add(MakeSheet(id, practical.Subject, MakeEvidenceDay(practical.GreatestAge, old, on), teachings));
                 }

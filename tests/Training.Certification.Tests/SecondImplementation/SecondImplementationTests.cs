@@ -25,7 +25,7 @@ public sealed class SecondImplementationTests
         // Agreement on a rule that no history reached would be worth nothing.
         string[] kinds =
         [
-            "Grant", "Renewal", "with exception", "Missing", "NotPassed", "TooOld", "BeforeWindow", "NotHeld", "ScorersDisagree", "ScorerTaught",
+            "Grant", "Renewal", "with exception", "Missing", "NotPassed", "TooOld", "BeforeWindow", "PractisedTooLittle", "NotHeld", "ScorersDisagree", "ScorerTaught",
             "ScoredThemselves", "LeadRequired", "TooEarly", "WhileSuspended", "OnDayOfWithdrawal", "RulesNotInForce",
             "Candidate", "Taught", "Scored",
         ];

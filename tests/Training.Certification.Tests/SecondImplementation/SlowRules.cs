@@ -91,7 +91,8 @@ internal static class SlowRules
             foreach (var requirement in isRenewal ? file.Scheme.Renewal : file.Scheme.Grant)
             {
                 var earliest = isRenewal ? opensOn : DateOnly.MinValue;
-                if (Ask(file, decider, on, earliest, requirement, reasons) is { } evidence) restsOn.Add(evidence);
+                if (requirement is Requirement.Practised practised) restsOn.AddRange(AskPractice(file, decider, on, practised, reasons));
+                else if (Ask(file, decider, on, earliest, requirement, reasons) is { } evidence) restsOn.Add(evidence);
             }
         }
 
@@ -99,13 +100,13 @@ internal static class SlowRules
         if (reasons.Count != 0) return Told.NotYet(isRenewal ? Route.Renewal : Route.Grant, reasons);
 
         var exceptions =
-            from sheet in restsOn.OfType<Evidence.OfPractical>()
+            from sheet in restsOn.OfType<Evidence.OfPractical>().Distinct()
             where TeachingDaysThatBind(file, sheet).Count != 0
             select new SeparationException(sheet.ResultId, sheet.ScorerId, sheet.SeparationReason!); // granted: it has one
         var keepsAnniversary = isRenewal && on <= old!.ExpiresOn; // a renewal renews one
         var expiresOn = Shift(keepsAnniversary ? old!.ExpiresOn : on, file.Scheme.Terms.Validity, 1); // as above
         var period = new Period(own is null ? 1 : own.Periods.Max(p => p.Number) + 1, on, on, expiresOn, file.Scheme.Terms);
-        return Told.Granted(isRenewal ? Route.Renewal : Route.Grant, period, restsOn.Select(e => e.ResultId), exceptions);
+        return Told.Granted(isRenewal ? Route.Renewal : Route.Grant, period, restsOn.Select(e => e.ResultId).Distinct(), exceptions);
     }
 
     /// <summary>Walks back from the day and stops at the first day with a result that nothing speaks against.</summary>
@@ -155,6 +156,41 @@ internal static class SlowRules
         }
 
         return third;
+    }
+
+    /// <summary>Walks back through the span and notes each try at its first sheet; then takes what needs nothing, what needs an exception, the decider's own.</summary>
+    private static List<Evidence> AskPractice(
+        CaseFile file, Decider decider, DateOnly on, Requirement.Practised practised, List<DecisionReason> reasons)
+    {
+        var tries = new List<List<Evidence.OfPractical>>();
+        var sheets = file.Evidence.OfType<Evidence.OfPractical>().Where(sheet => sheet.ChecklistId == practised.ChecklistId && sheet.Subject == Subject.Model && Passes(sheet))
+            .OrderBy(sheet => sheet.ResultId).ToList();
+        for (var day = on; day >= Shift(on, practised.Within, -1); day = day.AddDays(-1))
+        {
+            foreach (var sheet in sheets.Where(sheet => sheet.On == day))
+            {
+                var same = tries.Find(one => one[0].ClassId == sheet.ClassId && one[0].Try == sheet.Try);
+                if (same is null) tries.Add([sheet]);
+                else same.Add(sheet);
+            }
+        }
+
+        List<DecisionReason> Against(Evidence.OfPractical sheet) => Hindrances(file, on, practised, sheet);
+        bool IsPlain(Evidence.OfPractical sheet) => Against(sheet).Count == 0 && !IsOwnOf(file, decider, sheet) && TeachingDaysThatBind(file, sheet).Count == 0;
+        bool IsExcepted(Evidence.OfPractical sheet) => Against(sheet).Count == 0 && !IsOwnOf(file, decider, sheet) && TeachingDaysThatBind(file, sheet).Count != 0;
+        var best = tries.ConvertAll(one => one.Find(IsPlain) ?? one.Find(IsExcepted) ?? one[0]);
+        var good = best.Where(IsPlain).Concat(best.Where(IsExcepted)).Concat(best.Where(sheet => Against(sheet).Count == 0 && IsOwnOf(file, decider, sheet))).ToList();
+        if (good.Count >= practised.Times) return [.. good.Take(practised.Times)];
+        var missing = practised.Times - good.Count;
+        var taught = best.Where(sheet => Against(sheet) is [DecisionReason.ScorerTaught]).Take(missing).ToList();
+        if (taught.Count < missing)
+        {
+            reasons.Add(new DecisionReason.PractisedTooLittle(practised, good.Count));
+            return [];
+        }
+
+        foreach (var sheet in taught) reasons.AddRange(Against(sheet));
+        return [.. good, .. taught];
     }
 
     private static void AskDecider(

@@ -64,6 +64,12 @@ public sealed class FindingTests
         // Rules of a scheme.
         { "beta/course.yaml", "- holds: alpha", "- wishes: well", CourseProblems.RequirementForm, "beta/course.yaml", "wishes", "grant" },
         { "beta/course.yaml", "    - checklist: move\n      on: model\n      greatest-age: P6M\n", "", CourseProblems.LiveWithoutModel, "beta/course.yaml", "- checklist: move", "grant" },
+        { "beta/course.yaml", "    - quiz: beta-quiz\n      greatest-age: P60D", "    - practised: juggle\n      times: 2\n      within: P6M", CourseProblems.ChecklistUnknown, "beta/course.yaml", "- practised", "renewal" },
+        { "beta/course.yaml", "    - quiz: beta-quiz\n      greatest-age: P60D", "    - practised: move\n      on: live\n      times: 2\n      within: P6M", CourseProblems.PracticeOnModelOnly, "beta/course.yaml", "on: live\n      times", "renewal" },
+        { "beta/course.yaml", "    - quiz: beta-quiz\n      greatest-age: P60D", "    - practised: move\n      on: model\n      times: 2\n      within: P6M", CourseProblems.PracticeOnModelOnly, "beta/course.yaml", "on: model\n      times", "renewal" },
+        { "beta/course.yaml", "    - quiz: beta-quiz\n      greatest-age: P60D", "    - practised: move\n      times: 0\n      within: P6M", CourseProblems.NumberRange, "beta/course.yaml", "times: 0", "renewal" },
+        { "beta/course.yaml", "    - quiz: beta-quiz\n      greatest-age: P60D", "    - practised: move\n      times: 13\n      within: P6M", CourseProblems.NumberRange, "beta/course.yaml", "times: 13", "renewal" },
+        { "beta/course.yaml", "- holds: alpha", "- practised: move", CourseProblems.RequirementForm, "beta/course.yaml", "- practised", "grant" },
         { "beta/course.yaml", "separation: teach-score-decide", "separation: none", CourseProblems.SeparationMissing, "beta/course.yaml", "separation", "scheme" },
         { "beta/checklists.yaml", "on: [model, live]", "on: [model]", CourseProblems.SubjectNotOffered, "beta/course.yaml", "- checklist: move\n      on: live", "grant" },
         { "alpha/course.yaml", "  - measure\n", "  - measure\n  - juggle\n", CourseProblems.ObjectiveUnassessed, "alpha/course.yaml", "- juggle", "objective juggle" },

@@ -11,6 +11,7 @@ namespace Training.Web.Features.Courses;
 /// <param name="Grant">What the first paper asks, in the scheme's order.</param>
 /// <param name="Renewal">What a renewal asks, in the scheme's order.</param>
 /// <param name="PassMarks">Of its own quiz and checklists, and where each comes from.</param>
+/// <param name="Changes">What changed rules mean for those certified before: of the rules in force, then of those announced.</param>
 public sealed record CoursePage(
     string Id,
     Scheme Scheme,
@@ -18,20 +19,23 @@ public sealed record CoursePage(
     IReadOnlyList<ModuleLink> Modules,
     IReadOnlyList<Asked> Grant,
     IReadOnlyList<Asked> Renewal,
-    IReadOnlyList<PassMark> PassMarks)
+    IReadOnlyList<PassMark> PassMarks,
+    IReadOnlyList<RulesChange> Changes)
 {
     /// <summary>The page in one language.</summary>
     /// <param name="course">Which course.</param>
     /// <param name="all">All courses: a requirement may name a scheme, quiz or checklist of another.</param>
+    /// <param name="coming">The text whose rules are announced, or null.</param>
     /// <param name="language">In which language.</param>
-    public static CoursePage Of(Course course, IReadOnlyList<Course> all, Language language) => new(
+    public static CoursePage Of(Course course, IReadOnlyList<Course> all, Course? coming, Language language) => new(
         course.Id,
         course.Scheme,
         course.Scheme.Words[language],
         [.. course.Modules.Select(module => ModuleLink.To(module, language))],
         [.. course.Scheme.Grant.Select(requirement => Asked.Of(requirement, all, language))],
         [.. course.Scheme.Renewal.Select(requirement => Asked.Of(requirement, all, language))],
-        PassMark.Of(course, language));
+        PassMark.Of(course, language),
+        [.. new[] { RulesChange.Find(course, all, isComing: false, language), coming is null ? null : RulesChange.Find(coming, all, isComing: true, language) }.OfType<RulesChange>()]);
 }
 
 /// <summary>What a quiz or checklist is passed with.</summary>
@@ -67,6 +71,9 @@ public abstract record Asked
     /// <summary>A practical of so many steps.</summary>
     public sealed record Practical(string Title, int Steps, int PassPercent, Subject On, Duration GreatestAge) : Asked;
 
+    /// <summary>So many tries on the model within a span.</summary>
+    public sealed record Practice(string Title, int Times, Duration Within) : Asked;
+
     /// <summary>Another scheme.</summary>
     public sealed record Held(string CourseId, string Title) : Asked;
 
@@ -79,6 +86,9 @@ public abstract record Asked
         Requirement.PassedPractical asked => all.SelectMany(c => c.Checklists).FirstOrDefault(c => c.Id == asked.ChecklistId) is { } checklist
             ? new Practical(checklist.Words[language].Title, checklist.Steps.Count, checklist.PassPercent, asked.Subject, asked.GreatestAge)
             : new Practical(asked.ChecklistId, 0, 0, asked.Subject, asked.GreatestAge),
+        Requirement.Practised asked => new Practice(
+            all.SelectMany(c => c.Checklists).FirstOrDefault(c => c.Id == asked.ChecklistId)?.Words[language].Title ?? asked.ChecklistId,
+            asked.Times, asked.Within),
         Requirement.Holds asked => new Held(
             asked.SchemeId,
             all.FirstOrDefault(c => c.Id == asked.SchemeId)?.Scheme.Words[language].Title ?? asked.SchemeId),

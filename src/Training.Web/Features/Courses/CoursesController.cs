@@ -14,7 +14,7 @@ public sealed class CoursesController(RecordsContext records, CourseShelf shelf)
     public IActionResult Course(string courseId)
     {
         var course = shelf.Find(courseId);
-        return course is null ? NotFound() : View(CoursePage.Of(course, shelf.Courses, HttpContext.PageLanguageOf()));
+        return course is null ? NotFound() : View(CoursePage.Of(course, shelf.Courses, shelf.FindComing(courseId), HttpContext.PageLanguageOf()));
     }
 
     /// <summary>One module to read. Whoever is signed in reads it as it is for their site.</summary>

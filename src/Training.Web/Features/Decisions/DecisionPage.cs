@@ -33,12 +33,12 @@ public sealed record EarlierDecision(bool IsGranted, DateOnly On);
 /// <summary>One requirement and everything that answers it.</summary>
 /// <param name="Requirement">What is asked.</param>
 /// <param name="Results">The newest first; only what is dated by the day of the decision.</param>
-/// <param name="RestsOn">The result that the decision would rest on, or null.</param>
+/// <param name="RestsOn">The results that the decision would rest on; empty where there are none.</param>
 /// <param name="Standing">Of the scheme asked to be held; null where it was never held, or the requirement asks for a result.</param>
 /// <param name="HeldThrough">Last day of that scheme's period, or null.</param>
 /// <param name="Reasons">What is in the way; empty where it is met.</param>
 public sealed record DecisionRow(
-    Requirement Requirement, IReadOnlyList<PersonResult> Results, Guid? RestsOn, Standing? Standing, DateOnly? HeldThrough,
+    Requirement Requirement, IReadOnlyList<PersonResult> Results, IReadOnlyList<Guid> RestsOn, Standing? Standing, DateOnly? HeldThrough,
     IReadOnlyList<DecisionReason> Reasons)
 {
     private const int MostResults = 4;
@@ -63,17 +63,18 @@ public sealed record DecisionRow(
         IReadOnlyList<DecisionReason> reasons)
     {
         var answers = results.Where(result => result.On <= @case.On && Answers(result, requirement)).ToList();
-        var chosen = answers.Find(result => result.ResultId is { } id && restsOn.Contains(id));
-        var shown = answers.Take(MostResults).Union(chosen is null ? [] : [chosen]).ToList();
+        var chosen = answers.FindAll(result => result.ResultId is { } id && restsOn.Contains(id));
+        var shown = answers.Take(MostResults).Union(chosen).ToList();
         var held = requirement is Requirement.Holds holds ? @case.File.Held.FirstOrDefault(one => one.SchemeId == holds.SchemeId) : null;
         return new(
-            requirement, shown, chosen?.ResultId, held is null ? null : Standings.On(held, @case.On),
+            requirement, shown, [.. chosen.Select(result => result.ResultId).OfType<Guid>()], held is null ? null : Standings.On(held, @case.On),
             held is null ? null : Standings.ExpiresOn(held, @case.On), [.. reasons.Where(reason => DecisionWords.AskedBy(reason) == requirement)]);
     }
 
     private static bool Answers(PersonResult result, Requirement requirement) => requirement switch
     {
         Requirement.PassedQuiz quiz => result.Subject is null && result.Of == quiz.QuizId,
+        Requirement.Practised practised => result.Subject == Subject.Model && result.Of == practised.ChecklistId,
         Requirement.PassedPractical practical => result.Subject == practical.Subject && result.Of == practical.ChecklistId,
         _ => false,
     };

@@ -26,6 +26,7 @@ public sealed record DecisionWords(
         Requirement.PassedQuiz quiz => Text["Quiz", Titles.Of(quiz.QuizId)].Value,
         Requirement.PassedPractical { Subject: Subject.Model } practical => Text["OnModel", Titles.Of(practical.ChecklistId)].Value,
         Requirement.PassedPractical practical => Text["OnLive", Titles.Of(practical.ChecklistId)].Value,
+        Requirement.Practised practised => Text["Practice", Titles.Of(practised.ChecklistId), practised.Times].Value,
         Requirement.Holds holds => Text["Holds", Titles.Of(holds.SchemeId)].Value,
         _ => throw new UnreachableException(),
     };
@@ -35,6 +36,7 @@ public sealed record DecisionWords(
     {
         Requirement.PassedQuiz quiz => Text["CountsFor", Written.For(quiz.GreatestAge)].Value,
         Requirement.PassedPractical practical => Text["CountsFor", Written.For(practical.GreatestAge)].Value,
+        Requirement.Practised practised => Text["PracticeWithin", Written.For(practised.Within)].Value,
         Requirement.Holds => null,
         _ => throw new UnreachableException(),
     };
@@ -52,6 +54,7 @@ public sealed record DecisionWords(
         DecisionReason.ScorersDisagree(var asked, _, _) => asked,
         DecisionReason.ScorerTaught(var asked, _, _, _) => asked,
         DecisionReason.ScoredThemselves(var asked, _) => asked,
+        DecisionReason.PractisedTooLittle(var asked, _) => asked,
         DecisionReason.NotHeld(var schemeId, _) => new Requirement.Holds(schemeId),
         _ => null,
     };
@@ -67,6 +70,7 @@ public sealed record DecisionWords(
         DecisionReason.NotHeld(_, { } standing) => Text["NotCurrent", Of(standing)].Value,
         DecisionReason.ScorersDisagree => Text["ScorersDisagree"].Value,
         DecisionReason.ScorerTaught(_, _, var scorer, var taughtOn) => Text["ScorerTaught", Name(scorer), Written.Date(taughtOn)].Value,
+        DecisionReason.PractisedTooLittle(_, var counted) => Text["PractisedTooLittle", counted].Value,
         DecisionReason.ScoredThemselves => Text["ScoredThemselves"].Value,
         DecisionReason.DeciderNotIndependent(_, Hat.Candidate) => Text["YouAreThePerson"].Value,
         DecisionReason.DeciderNotIndependent(_, Hat.Taught) => Text["YouTaught"].Value,

@@ -175,7 +175,7 @@ public sealed class DecisionsController(
         var rows = DecisionRow.Of(found, results);
         var taughtBy = found.File.TaughtBy.Where(teaching => teaching.On <= found.On).GroupBy(teaching => teaching.InstructorId)
             .Select(group => (group.Key, group.Max(teaching => teaching.On))).ToList();
-        var scoredBy = rows.SelectMany(row => row.Results.Where(result => row.RestsOn is null || result.ResultId == row.RestsOn))
+        var scoredBy = rows.SelectMany(row => row.Results.Where(result => row.RestsOn.Count == 0 || row.RestsOn.Any(id => id == result.ResultId)))
             .Select(result => result.ScorerId).OfType<Guid>().Distinct().ToList();
         Guid[] people =
         [

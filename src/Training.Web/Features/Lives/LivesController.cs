@@ -50,7 +50,7 @@ public sealed class LivesController(RecordsContext records, PastStandingReading 
             : refuse(asked);
         if (refused is not null) ModelState.AddModelError(nameof(form.Day), refused);
         var empty = new PastStandingPage(
-            null, $"{person}/standing", back, reader, today, form, [], new Dictionary<string, string>(), new Dictionary<Guid, string>(), null, []);
+            null, $"{person}/standing", back, reader, today, form, [], new Dictionary<string, string>(), new Dictionary<Guid, string>(), null, null, []);
         var page = await reading.ReadAsync(personId, empty, refused is null ? day : null, HttpContext.PageLanguageOf(), cancellation);
         return refused is null ? View("PastStanding", page) : this.Mend("PastStanding", page);
     }

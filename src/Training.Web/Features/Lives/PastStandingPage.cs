@@ -24,6 +24,7 @@ public sealed class PastStandingForm
 /// <param name="Titles">Of schemes, quizzes and checklists, by id.</param>
 /// <param name="Names">Of leads, by person.</param>
 /// <param name="Day">The day that is answered for; null where none was asked, or it is not answered.</param>
+/// <param name="Hold">What held the person's hands back on that day, whatever they held; null where nothing did.</param>
 /// <param name="Answers">One a scheme, by scheme id.</param>
 public sealed record PastStandingPage(
     string? Name,
@@ -36,6 +37,7 @@ public sealed record PastStandingPage(
     IReadOnlyDictionary<string, string> Titles,
     IReadOnlyDictionary<Guid, string> Names,
     DateOnly? Day,
+    Hold? Hold,
     IReadOnlyList<PastAnswer> Answers);
 
 /// <summary>The answer under one scheme.</summary>

@@ -37,6 +37,7 @@ public sealed class PastStandingReading(RecordsContext records, CourseShelf shel
         return page with
         {
             Day = asked,
+            Hold = Holds.On(await records.HoldsOfAsync(personId, cancellation), asked).FirstOrDefault(),
             Answers =
             [
                 .. answers.Select(answer => new PastAnswer(

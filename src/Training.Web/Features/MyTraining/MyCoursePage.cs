@@ -14,6 +14,7 @@ namespace Training.Web.Features.MyTraining;
 /// <param name="IsQuizAsked">Whether its quiz is asked now and not met.</param>
 /// <param name="Practicals">Sheets about the visitor on its checklists, the latest first.</param>
 /// <param name="HasPractical">Whether the scheme asks for a practical at all.</param>
+/// <param name="Changes">What changed rules mean for the visitor, with what is done of it.</param>
 /// <param name="Life">The history of what the visitor holds or held; null where nothing was ever held.</param>
 public sealed record MyCoursePage(
     SchemeLine Line,
@@ -22,6 +23,7 @@ public sealed record MyCoursePage(
     bool IsQuizAsked,
     IReadOnlyList<PracticalLine> Practicals,
     bool HasPractical,
+    IReadOnlyList<OwnChange> Changes,
     LifeView? Life)
 {
     /// <summary>The first part that was not read, where the quiz that it prepares for is asked; null otherwise.</summary>
@@ -33,11 +35,13 @@ public sealed record MyCoursePage(
     /// <param name="file">Everything of the visitor.</param>
     /// <param name="read">Parts that the visitor read.</param>
     /// <param name="sent">The visitor's submitted sittings.</param>
+    /// <param name="changes">What changed rules mean for the visitor.</param>
     /// <param name="life">The history, or null.</param>
     /// <param name="zone">IANA zone of the visitor.</param>
     /// <param name="language">Of the page.</param>
     public static MyCoursePage Of(
-        Course course, SchemeLine line, CaseFile file, IReadOnlyList<ReadModule> read, IEnumerable<SentSitting> sent, LifeView? life,
+        Course course, SchemeLine line, CaseFile file, IReadOnlyList<ReadModule> read, IEnumerable<SentSitting> sent,
+        IReadOnlyList<OwnChange> changes, LifeView? life,
         string zone, Language language)
     {
         var readAt = read.ToDictionary(part => part.ModuleId, part => part.LastReadAt, StringComparer.Ordinal);
@@ -56,7 +60,8 @@ public sealed record MyCoursePage(
                 .OrderByDescending(sheet => sheet.On).ThenByDescending(sheet => sheet.ResultId)
                 .Select(sheet => new PracticalLine(
                     course.Checklists.First(list => list.Id == sheet.ChecklistId).Words[language].Title, sheet.Subject, sheet.Outcome, sheet.On))],
-            course.Scheme.Grant.Concat(course.Scheme.Renewal).Any(requirement => requirement is Requirement.PassedPractical),
+            course.Scheme.Grant.Concat(course.Scheme.Renewal).Any(requirement => requirement is Requirement.PassedPractical or Requirement.Practised),
+            changes,
             life);
     }
 }

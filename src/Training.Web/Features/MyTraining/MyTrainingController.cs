@@ -65,7 +65,8 @@ public sealed class MyTrainingController(
         var open = await records.OpenSittingsOfAsync(visitor.PersonId, cancellation);
         var line = SchemeLine.Of(course, shelf.Courses, file, visitor.Today, Language, read.Count, open);
         var sent = await records.SentSittingsOfAsync(visitor.PersonId, cancellation);
-        return View(MyCoursePage.Of(course, line, file, read, sent, await LifeAsync(course, cancellation), visitor.Zone, Language));
+        return View(MyCoursePage.Of(course, line, file, read, sent,
+            OwnChange.Of(course, shelf.FindComing(courseId), shelf.Courses, file, visitor.Today, Language), await LifeAsync(course, cancellation), visitor.Zone, Language));
     }
 
     private async Task<LifeView?> LifeAsync(Course course, CancellationToken cancellation)

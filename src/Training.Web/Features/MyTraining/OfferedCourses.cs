@@ -23,5 +23,5 @@ public static class OfferedCourses
     }
 
     private static bool AsksFor(Scheme scheme, string quizId) =>
-        scheme.Grant.Concat(scheme.Renewal).Any(requirement => requirement is Requirement.PassedQuiz quiz && quiz.QuizId == quizId);
+        scheme.Grant.Concat(scheme.Renewal).Concat(scheme.Transition?.Also ?? []).Any(requirement => requirement is Requirement.PassedQuiz quiz && quiz.QuizId == quizId);
 }

@@ -111,6 +111,7 @@ public sealed record Need(Asked Asked, bool IsMet, DateOnly? MetUntil, string? C
         {
             Requirement.PassedQuiz quiz => all.FirstOrDefault(course => course.Quiz.Id == quiz.QuizId)?.Id,
             Requirement.PassedPractical practical => all.FirstOrDefault(course => course.Checklists.Any(list => list.Id == practical.ChecklistId))?.Id,
+            Requirement.Practised practised => all.FirstOrDefault(course => course.Checklists.Any(list => list.Id == practised.ChecklistId))?.Id,
             Requirement.Holds holds => all.FirstOrDefault(course => course.Id == holds.SchemeId)?.Id,
             _ => throw new UnreachableException(),
         });

@@ -7,6 +7,7 @@ namespace Training.Web.Features.Programme;
 /// <param name="LeadId">Who looks.</param>
 /// <param name="Decisions">Longest wait first.</param>
 /// <param name="Suspensions">Nearest deadline first.</param>
+/// <param name="Transitions">Who did not do in time what changed rules ask; by scheme and person.</param>
 /// <param name="Proposals">Withdrawals for a second lead, oldest first.</param>
 /// <param name="Disputes">Newest first.</param>
 /// <param name="Corrected">Certifications that rest on a result which a correction turned into "not passed".</param>
@@ -21,6 +22,7 @@ public sealed record ProgrammePage(
     Guid LeadId,
     IReadOnlyList<WaitingDecision> Decisions,
     IReadOnlyList<OpenSuspension> Suspensions,
+    IReadOnlyList<OverdueTransition> Transitions,
     IReadOnlyList<OpenProposal> Proposals,
     IReadOnlyList<DisputedCopy> Disputes,
     IReadOnlyList<CorrectionCase> Corrected,

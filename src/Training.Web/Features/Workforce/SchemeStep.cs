@@ -43,7 +43,14 @@ public sealed record SchemeStep(
     }
 
     private static HashSet<string> Practicals(IEnumerable<Requirement> requirements) =>
-        [.. requirements.OfType<Requirement.PassedPractical>().Select(practical => practical.ChecklistId)];
+    [
+        .. requirements.Select(requirement => requirement switch
+        {
+            Requirement.PassedPractical practical => practical.ChecklistId,
+            Requirement.Practised practised => practised.ChecklistId,
+            _ => null,
+        }).OfType<string>(),
+    ];
 }
 
 /// <summary>A requirement with its names, and through when it stays met; null where it is not met.</summary>

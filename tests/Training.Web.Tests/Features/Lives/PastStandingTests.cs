@@ -120,6 +120,24 @@ public sealed class PastStandingTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task A_hold_that_touches_the_day_is_said_besides()
+    {
+        var cast = await ProgrammeCast.CreateAsync(Site);
+        await cast.HoldAsync();
+        await Site.AddAsync(ReviewRecord.OfPerson(
+            Certification.ReviewCause.NearMiss, Guid.CreateVersion7(), cast.Worker, null, new(2026, 9, 10), RunningSite.Now).WithHold());
+        using var browser = await Site.SignInAsync(cast.Lead);
+        const string Told = "On that day this person was not to handle snakes until a lead had looked: since 10 September 2026.";
+
+        var before = await browser.GetAsync(Asked(cast.Worker, "2026-09-09"));
+        var on = await browser.GetAsync(Asked(cast.Worker, "2026-09-10"));
+
+        Assert.DoesNotContain(Told, before.Html, StringComparison.Ordinal);
+        Assert.Contains(Told, on.Html, StringComparison.Ordinal);
+        Assert.StartsWith("Yes.", on.Says(), StringComparison.Ordinal); // a hold changes no standing
+    }
+
+    [Fact]
     public async Task The_history_stands_on_the_pages_of_lead_holder_and_employer()
     {
         var cast = await ProgrammeCast.CreateAsync(Site);
