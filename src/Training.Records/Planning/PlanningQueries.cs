@@ -68,7 +68,7 @@ public static class PlanningQueries
                      join day in records.StandingClasses() on row.ClassId equals day.Id
                      where day.HeldOn >= firstDay && day.HeldOn <= lastDay
                      select new { row.InstructorId, day.HeldOn };
-        var rows = await taught.Concat(scored).Distinct().Take(MostRows).ToListAsync(cancellation);
+        var rows = await taught.Concat(scored).Distinct().OrderBy(row => row.HeldOn).ThenBy(row => row.InstructorId).Take(MostRows).ToListAsync(cancellation);
         return rows.ToLookup(row => row.InstructorId, row => row.HeldOn);
     }
 
