@@ -532,7 +532,7 @@ public sealed class AuditFolderWriter(
 
         public AuditPage Page(string title) => new(language.Tag(), title);
 
-        public Task AddAsync(string path, string kind, object id, byte[] content, CancellationToken cancellation) =>
+        public Task<AuditEntry> AddAsync(string path, string kind, object id, byte[] content, CancellationToken cancellation) =>
             zip.AddAsync(path, kind, string.Create(CultureInfo.InvariantCulture, $"{id}"), content, cancellation);
 
         public async Task<string?> CourseIdAsync(string hash, CancellationToken cancellation) =>

@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
 using Training.Certification;
-using Training.Courses;
 using Training.Records;
 using Training.Web.Doors;
 using Training.Web.Languages;

@@ -1,5 +1,4 @@
 using Training.Certification;
-using Training.Courses;
 using Training.Records;
 
 namespace Training.Web.Features.Encounters;

@@ -2,7 +2,6 @@ using System.Globalization;
 using Microsoft.AspNetCore.Mvc.ModelBinding;
 using Microsoft.Extensions.Localization;
 using Training.Certification;
-using Training.Courses;
 using Training.Records;
 using Training.Web.Languages;
 

@@ -1,5 +1,4 @@
 using Training.Records;
-using Training.Web.Features.Shared;
 using Training.Web.Features.Workforce;
 
 namespace Training.Web.Features.Files;

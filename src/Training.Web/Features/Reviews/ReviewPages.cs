@@ -1,4 +1,3 @@
-using Training.Certification;
 using Training.Courses;
 using Training.Records;
 

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
@@ -15,6 +16,8 @@ public static class SheetFiles
     private const string Relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     private const int DateStyle = 1;
     private const int HeadStyle = 2;
+
+    private static readonly SearchValues<char> HexDigits = SearchValues.Create("0123456789abcdefABCDEF");
 
     // Day 0 of a workbook's calendar. It has a 29 February 1900 that never was; all our dates lie after it.
     private static readonly DateOnly DayZero = new(1899, 12, 30);
@@ -169,7 +172,7 @@ public static class SheetFiles
     }
 
     private static bool IsLikeEscape(ReadOnlySpan<char> text) =>
-        text.Length >= 7 && text[0] == '_' && text[1] == 'x' && text[6] == '_' && text[2..6].IndexOfAnyExcept("0123456789abcdefABCDEF") < 0;
+        text.Length >= 7 && text[0] == '_' && text[1] == 'x' && text[6] == '_' && text[2..6].IndexOfAnyExcept(HexDigits) < 0;
 
     private static IEnumerable<(string Path, string Text)> Parts(string sheet) =>
     [
