@@ -1,4 +1,3 @@
-using Training.Certification;
 using Training.Courses;
 
 namespace Training.Records.Tests;

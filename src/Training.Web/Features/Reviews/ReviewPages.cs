@@ -1,4 +1,3 @@
-using Training.Courses;
 using Training.Records;
 
 namespace Training.Web.Features.Reviews;
