@@ -22,6 +22,21 @@ namespace Training.Records.Postgres.Migrations
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
+            modelBuilder.Entity("Training.Records.AcceptedClass", b =>
+                {
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("ClassId");
+
+                    b.HasIndex("PlanId");
+
+                    b.ToTable("AcceptedClasses", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.Account", b =>
                 {
                     b.Property<Guid>("Id")
@@ -329,6 +344,70 @@ namespace Training.Records.Postgres.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.AuditFolder", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("Bytes")
+                        .HasColumnType("bigint");
+
+                    b.Property<Guid?>("EmployerId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Files")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("IndexSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.Property<bool>("IsFull")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("MadeById")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("People")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("SiteId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("date");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EmployerId");
+
+                    b.HasIndex("MadeAt");
+
+                    b.HasIndex("MadeById");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SiteId");
+
+                    b.ToTable("AuditFolders", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.Badge", b =>
                 {
                     b.Property<Guid>("Id")
@@ -372,6 +451,62 @@ namespace Training.Records.Postgres.Migrations
                         {
                             t.HasCheckConstraint("CK_Badge_Dates", "\"EndsOn\" IS NULL OR \"EndsOn\" >= \"StartsOn\"");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.CalendarFeed", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("EmployerId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("SecretHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("character varying(64)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EmployerId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SecretHash")
+                        .IsUnique();
+
+                    b.ToTable("CalendarFeeds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.CalendarFeedEnd", b =>
+                {
+                    b.Property<Guid>("FeedId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("EndedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("EndedById")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("FeedId");
+
+                    b.HasIndex("EndedById");
+
+                    b.ToTable("CalendarFeedEnds", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.CalibrationEnd", b =>
@@ -541,6 +676,38 @@ namespace Training.Records.Postgres.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.CapabilityReport", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<string>("Matter")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("ReportedOn")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId", "KeptAt");
+
+                    b.ToTable("CapabilityReports", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.Property<Guid>("ClassId")
@@ -549,11 +716,359 @@ namespace Training.Records.Postgres.Migrations
                     b.Property<Guid>("PersonId")
                         .HasColumnType("uuid");
 
-                    b.HasKey("ClassId", "PersonId");
+                    b.Property<int>("Turn")
+                        .HasColumnType("integer")
+                        .HasDefaultValue(1);
+
+                    b.HasKey("ClassId", "PersonId", "Turn");
 
                     b.HasIndex("PersonId");
 
                     b.ToTable("ClassAttendances");
+                });
+
+            modelBuilder.Entity("Training.Records.ClassBriefing", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Kit")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("MeetingPlace")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("character varying(300)");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Weather")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<DateTime>("WrittenAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("WrittenById")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("WrittenById");
+
+                    b.HasIndex("ClassId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ClassBriefings", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassCancellation", b =>
+                {
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("CancelledAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("CancelledById")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.HasKey("ClassId");
+
+                    b.HasIndex("CancelledById");
+
+                    b.ToTable("ClassCancellations", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassChange", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("ChangedById")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("FromMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<DateOnly>("FromOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("FromSeats")
+                        .HasColumnType("integer");
+
+                    b.Property<TimeOnly>("FromStartsAt")
+                        .HasColumnType("time without time zone");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.Property<int>("ToMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<DateOnly>("ToOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("ToSeats")
+                        .HasColumnType("integer");
+
+                    b.Property<TimeOnly>("ToStartsAt")
+                        .HasColumnType("time without time zone");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChangedById");
+
+                    b.HasIndex("ClassId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ClassChanges", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassInvitation", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("HeldOn")
+                        .HasColumnType("date");
+
+                    b.Property<bool>("IsCancellation")
+                        .HasColumnType("boolean");
+
+                    b.Property<int>("LengthMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("MeetingPlace")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("character varying(300)");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("integer");
+
+                    b.Property<TimeOnly>("StartsAt")
+                        .HasColumnType("time without time zone");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HeldOn");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ClassId", "PersonId", "Sequence")
+                        .IsUnique();
+
+                    b.ToTable("ClassInvitations", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanAcceptance", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("AcceptedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.HasKey("PlanId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PlanId", "Number");
+
+                    b.ToTable("ClassPlanAcceptances", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<Guid>("EmployerId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("date");
+
+                    b.Property<bool>("IsSearchCut")
+                        .HasColumnType("boolean");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("LeastClasses")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("LeastUnmet")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("MarginDays")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("MostClassesADay")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("MostClassesEach")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("MostTravelMinutes")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("People")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("SchemeId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<int>("Seats")
+                        .HasColumnType("integer");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Weekdays")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("EmployerId", "KeptAt");
+
+                    b.ToTable("ClassPlans", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanVersion", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("ById")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Classes")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<Guid>("FormId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.HasKey("PlanId", "Number");
+
+                    b.HasIndex("ById");
+
+                    b.HasIndex("FormId")
+                        .IsUnique();
+
+                    b.ToTable("ClassPlanVersions", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPresence", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("MarkedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("MarkedById")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Presence")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MarkedById");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ClassId", "PersonId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ClassPresences", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ClassRecord", b =>
@@ -572,8 +1087,18 @@ namespace Training.Records.Postgres.Migrations
                     b.Property<DateOnly>("HeldOn")
                         .HasColumnType("date");
 
+                    b.Property<int>("LengthMinutes")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasDefaultValue(480);
+
                     b.Property<Guid>("SiteId")
                         .HasColumnType("uuid");
+
+                    b.Property<TimeOnly>("StartsAt")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("time without time zone")
+                        .HasDefaultValue(new TimeOnly(8, 0, 0));
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
@@ -588,7 +1113,42 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("Classes", t =>
                         {
                             t.HasCheckConstraint("CK_Class_Capacity", "\"Capacity\" >= 1");
+
+                            t.HasCheckConstraint("CK_Class_Length", "\"LengthMinutes\" >= 1");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.ClassReminder", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ClassId", "PersonId", "Sequence")
+                        .IsUnique();
+
+                    b.ToTable("ClassReminders", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ClassScorer", b =>
@@ -619,6 +1179,58 @@ namespace Training.Records.Postgres.Migrations
                     b.HasIndex("InstructorId");
 
                     b.ToTable("ClassTeachings");
+                });
+
+            modelBuilder.Entity("Training.Records.ClassWaiting", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("AskedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("AskedById")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Turn")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AskedById");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ClassId", "PersonId", "Turn")
+                        .IsUnique();
+
+                    b.ToTable("ClassWaitings", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassWaitingEnd", b =>
+                {
+                    b.Property<Guid>("WaitingId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid?>("EndedById")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("WaitingId");
+
+                    b.HasIndex("EndedById");
+
+                    b.ToTable("ClassWaitingEnds", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.CorrectionCaseRecord", b =>
@@ -758,6 +1370,49 @@ namespace Training.Records.Postgres.Migrations
                     b.HasIndex("CourseId");
 
                     b.ToTable("CourseSnapshots");
+                });
+
+            modelBuilder.Entity("Training.Records.CoverNeed", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("CrewId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Handlers")
+                        .HasColumnType("integer");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<string>("SchemeId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<Guid>("SetById")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("date");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CrewId");
+
+                    b.HasIndex("SetById");
+
+                    b.HasIndex("SiteId", "StartsOn");
+
+                    b.ToTable("CoverNeeds", t =>
+                        {
+                            t.HasCheckConstraint("CK_CoverNeed_Handlers", "\"Handlers\" >= 0 AND \"Handlers\" <= 500");
+                        });
                 });
 
             modelBuilder.Entity("Training.Records.Crew", b =>
@@ -1156,6 +1811,191 @@ namespace Training.Records.Postgres.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.EncounterAddition", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("EncounterId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EncounterId");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("EncounterAdditions", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.EncounterLook", b =>
+                {
+                    b.Property<Guid>("EncounterId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("LookedOn")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("EncounterId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("EncounterLooks", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.EncounterRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("CourseId")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.Property<string>("Done")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<string>("FollowUp")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.Property<Guid?>("HandlerId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Handling")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<decimal?>("Latitude")
+                        .HasPrecision(8, 5)
+                        .HasColumnType("numeric(8,5)");
+
+                    b.Property<decimal?>("Longitude")
+                        .HasPrecision(8, 5)
+                        .HasColumnType("numeric(8,5)");
+
+                    b.Property<TimeOnly?>("MetAt")
+                        .HasColumnType("time without time zone");
+
+                    b.Property<DateOnly>("MetOn")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.Property<DateOnly>("ReportedOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid>("ReporterId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("SpeciesId")
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HandlerId");
+
+                    b.HasIndex("MetOn");
+
+                    b.HasIndex("ReporterId");
+
+                    b.HasIndex("SiteId", "MetOn");
+
+                    b.ToTable("Encounters", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Encounter_Handler", "(\"Handling\" = 'Named' AND \"HandlerId\" IS NOT NULL) OR (\"Handling\" <> 'Named' AND \"HandlerId\" IS NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.EnteredEvent", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Cause")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<DateOnly>("EnteredOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid?>("SiteId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("character varying(2000)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SiteId");
+
+                    b.ToTable("EnteredEvents", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_EnteredEvent_Subject", "\"SiteId\" IS NOT NULL OR \"PersonId\" IS NOT NULL");
+                        });
+                });
+
             modelBuilder.Entity("Training.Records.FirstLeadCode", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1184,6 +2024,34 @@ namespace Training.Records.Postgres.Migrations
                         .IsUnique();
 
                     b.ToTable("FirstLeadCodes", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.GuidanceNotice", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("ChangedOn")
+                        .HasColumnType("date");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId", "ChangedOn")
+                        .IsUnique();
+
+                    b.ToTable("GuidanceNotices", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.HoldRecord", b =>
@@ -1364,6 +2232,45 @@ namespace Training.Records.Postgres.Migrations
                     b.HasIndex("LeadId");
 
                     b.ToTable("InstructorConflictEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorDays", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("date");
+
+                    b.Property<Guid>("EnteredById")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("uuid");
+
+                    b.Property<bool>("IsFree")
+                        .HasColumnType("boolean");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Weekdays")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EnteredById");
+
+                    b.HasIndex("InstructorId", "EndsOn");
+
+                    b.ToTable("InstructorDays", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_InstructorDays_Dates", "\"EndsOn\" >= \"StartsOn\"");
+                        });
                 });
 
             modelBuilder.Entity("Training.Records.InstructorStatement", b =>
@@ -1627,6 +2534,10 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired()
                         .HasMaxLength(254)
                         .HasColumnType("character varying(254)");
+
+                    b.Property<string>("Calendar")
+                        .HasMaxLength(8000)
+                        .HasColumnType("character varying(8000)");
 
                     b.Property<int>("FailedTries")
                         .HasColumnType("integer");
@@ -1938,6 +2849,9 @@ namespace Training.Records.Postgres.Migrations
                         .HasMaxLength(6)
                         .HasColumnType("character varying(6)");
 
+                    b.Property<DateOnly>("GraceEndsOn")
+                        .HasColumnType("date");
+
                     b.Property<int>("Number")
                         .HasColumnType("integer");
 
@@ -1962,9 +2876,12 @@ namespace Training.Records.Postgres.Migrations
                         .HasMaxLength(6)
                         .HasColumnType("character varying(6)");
 
+                    b.Property<DateOnly>("WindowOpensOn")
+                        .HasColumnType("date");
+
                     b.HasKey("DecisionId");
 
-                    b.HasIndex("ExpiresOn");
+                    b.HasIndex("SchemeId", "ExpiresOn", "PersonId", "Number");
 
                     b.ToTable("Periods", t =>
                         {
@@ -2007,6 +2924,10 @@ namespace Training.Records.Postgres.Migrations
                         .HasColumnType("date");
 
                     b.Property<string>("Text")
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<string>("TextOrder")
                         .HasMaxLength(200)
                         .HasColumnType("character varying(200)");
 
@@ -2194,6 +3115,45 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("Reinstatements");
                 });
 
+            modelBuilder.Entity("Training.Records.RelocationRecord", b =>
+                {
+                    b.Property<Guid>("EncounterId")
+                        .HasColumnType("uuid");
+
+                    b.Property<int?>("AirTemperature")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Container")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.Property<int?>("DistanceMetres")
+                        .HasColumnType("integer");
+
+                    b.Property<int?>("MinutesHeld")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("PermitNumber")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("character varying(60)");
+
+                    b.Property<string>("ReleaseCover")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.Property<string>("Tools")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.HasKey("EncounterId");
+
+                    b.ToTable("Relocations", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ReminderRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2333,6 +3293,41 @@ namespace Training.Records.Postgres.Migrations
                     b.HasIndex("LeadId");
 
                     b.ToTable("ReviewConclusions", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewNotice", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("News")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("character varying(30)");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ReviewId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ReviewId", "PersonId", "News")
+                        .IsUnique();
+
+                    b.ToTable("ReviewNotices", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ReviewRecord", b =>
@@ -2663,6 +3658,41 @@ namespace Training.Records.Postgres.Migrations
                     b.ToTable("ScoresheetSetAsides", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.SeatReturn", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(500)
+                        .HasColumnType("character varying(500)");
+
+                    b.Property<DateTime>("ReturnedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<Guid>("ReturnedById")
+                        .HasColumnType("uuid");
+
+                    b.Property<int>("Turn")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ReturnedById");
+
+                    b.HasIndex("ClassId", "PersonId", "Turn")
+                        .IsUnique();
+
+                    b.ToTable("SeatReturns", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
                     b.Property<Guid>("ScoresheetId")
@@ -2893,6 +3923,41 @@ namespace Training.Records.Postgres.Migrations
                     b.HasIndex("SiteId", "KeptAt");
 
                     b.ToTable("SiteSpecies", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.SiteTravel", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("timestamp(3) with time zone");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("OtherSiteId")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("SetById")
+                        .HasColumnType("uuid");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OtherSiteId");
+
+                    b.HasIndex("SetById");
+
+                    b.HasIndex("SiteId");
+
+                    b.ToTable("SiteTravels", t =>
+                        {
+                            t.HasCheckConstraint("CK_SiteTravel_Minutes", "\"Minutes\" >= 0 AND \"Minutes\" <= 1440");
+                        });
                 });
 
             modelBuilder.Entity("Training.Records.SittingRecord", b =>
@@ -3530,6 +4595,21 @@ namespace Training.Records.Postgres.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.AcceptedClass", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.AcceptedClass", "ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassPlanAcceptance", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.Account", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -3656,6 +4736,30 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.AuditFolder", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("MadeById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Training.Records.Badge", b =>
                 {
                     b.HasOne("Training.Records.Employer", null)
@@ -3667,6 +4771,35 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalendarFeed", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalendarFeedEnd", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EndedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.CalendarFeed", null)
+                        .WithMany()
+                        .HasForeignKey("FeedId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3740,6 +4873,15 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.CapabilityReport", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.HasOne("Training.Records.ClassRecord", null)
@@ -3755,11 +4897,162 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ClassBriefing", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("WrittenById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassCancellation", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("CancelledById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassChange", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ChangedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassInvitation", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanAcceptance", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassPlanVersion", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId", "Number")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanRecord", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanVersion", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassPlanRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPresence", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("MarkedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ClassRecord", b =>
                 {
                     b.HasOne("Training.Records.Site", null)
                         .WithMany()
                         .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassReminder", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3790,6 +5083,41 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassWaiting", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("AskedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassWaitingEnd", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EndedById")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.ClassWaiting", null)
+                        .WithMany()
+                        .HasForeignKey("WaitingId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3844,6 +5172,26 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CoverNeed", b =>
+                {
+                    b.HasOne("Training.Records.Crew", null)
+                        .WithMany()
+                        .HasForeignKey("CrewId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("SetById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -4006,6 +5354,89 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.EncounterAddition", b =>
+                {
+                    b.HasOne("Training.Records.EncounterRecord", null)
+                        .WithMany()
+                        .HasForeignKey("EncounterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.EncounterLook", b =>
+                {
+                    b.HasOne("Training.Records.EncounterRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.EncounterLook", "EncounterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.EncounterRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("HandlerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ReporterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.EnteredEvent", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.GuidanceNotice", b =>
+                {
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.HoldRecord", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -4087,6 +5518,21 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorDays", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EnteredById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -4374,6 +5820,15 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.RelocationRecord", b =>
+                {
+                    b.HasOne("Training.Records.EncounterRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.RelocationRecord", "EncounterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ReminderRecord", b =>
                 {
                     b.HasOne("Training.Records.OutgoingMail", null)
@@ -4429,6 +5884,26 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.ReviewRecord", null)
                         .WithOne()
                         .HasForeignKey("Training.Records.ReviewConclusionRecord", "ReviewId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewNotice", b =>
+                {
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ReviewRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ReviewId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -4538,6 +6013,21 @@ namespace Training.Records.Postgres.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.SeatReturn", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ReturnedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassAttendance", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId", "PersonId", "Turn")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
                     b.HasOne("Training.Records.ScoresheetRecord", null)
@@ -4632,6 +6122,27 @@ namespace Training.Records.Postgres.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.SiteTravel", b =>
+                {
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("OtherSiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("SetById")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 

@@ -17,6 +17,21 @@ namespace Training.Records.Sqlite.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Training.Records.AcceptedClass", b =>
+                {
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ClassId");
+
+                    b.HasIndex("PlanId");
+
+                    b.ToTable("AcceptedClasses", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.Account", b =>
                 {
                     b.Property<Guid>("Id")
@@ -324,6 +339,70 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.AuditFolder", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Bytes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("EmployerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Files")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("IndexSha256")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsFull")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("MadeById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("People")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EmployerId");
+
+                    b.HasIndex("MadeAt");
+
+                    b.HasIndex("MadeById");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SiteId");
+
+                    b.ToTable("AuditFolders", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.Badge", b =>
                 {
                     b.Property<Guid>("Id")
@@ -367,6 +446,62 @@ namespace Training.Records.Sqlite.Migrations
                         {
                             t.HasCheckConstraint("CK_Badge_Dates", "\"EndsOn\" IS NULL OR \"EndsOn\" >= \"StartsOn\"");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.CalendarFeed", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("EmployerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Language")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SecretHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EmployerId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SecretHash")
+                        .IsUnique();
+
+                    b.ToTable("CalendarFeeds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.CalendarFeedEnd", b =>
+                {
+                    b.Property<Guid>("FeedId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("EndedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EndedById")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("FeedId");
+
+                    b.HasIndex("EndedById");
+
+                    b.ToTable("CalendarFeedEnds", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.CalibrationEnd", b =>
@@ -536,6 +671,38 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.CapabilityReport", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Matter")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ReportedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId", "KeptAt");
+
+                    b.ToTable("CapabilityReports", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.Property<Guid>("ClassId")
@@ -544,11 +711,359 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<Guid>("PersonId")
                         .HasColumnType("TEXT");
 
-                    b.HasKey("ClassId", "PersonId");
+                    b.Property<int>("Turn")
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(1);
+
+                    b.HasKey("ClassId", "PersonId", "Turn");
 
                     b.HasIndex("PersonId");
 
                     b.ToTable("ClassAttendances");
+                });
+
+            modelBuilder.Entity("Training.Records.ClassBriefing", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kit")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("MeetingPlace")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Weather")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("WrittenAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("WrittenById")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("WrittenById");
+
+                    b.HasIndex("ClassId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ClassBriefings", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassCancellation", b =>
+                {
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("CancelledAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CancelledById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ClassId");
+
+                    b.HasIndex("CancelledById");
+
+                    b.ToTable("ClassCancellations", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassChange", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ChangedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("FromMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("FromOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("FromSeats")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<TimeOnly>("FromStartsAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ToMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("ToOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ToSeats")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<TimeOnly>("ToStartsAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChangedById");
+
+                    b.HasIndex("ClassId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ClassChanges", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassInvitation", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("HeldOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsCancellation")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LengthMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("MeetingPlace")
+                        .IsRequired()
+                        .HasMaxLength(300)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<TimeOnly>("StartsAt")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HeldOn");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ClassId", "PersonId", "Sequence")
+                        .IsUnique();
+
+                    b.ToTable("ClassInvitations", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanAcceptance", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AcceptedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("PlanId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PlanId", "Number");
+
+                    b.ToTable("ClassPlanAcceptances", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EmployerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsSearchCut")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("LeastClasses")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LeastUnmet")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("MarginDays")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("MostClassesADay")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("MostClassesEach")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("MostTravelMinutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("People")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("SchemeId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Seats")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Weekdays")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("EmployerId", "KeptAt");
+
+                    b.ToTable("ClassPlans", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanVersion", b =>
+                {
+                    b.Property<Guid>("PlanId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("ById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Classes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("FormId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PlanId", "Number");
+
+                    b.HasIndex("ById");
+
+                    b.HasIndex("FormId")
+                        .IsUnique();
+
+                    b.ToTable("ClassPlanVersions", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPresence", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MarkedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("MarkedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Presence")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MarkedById");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ClassId", "PersonId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ClassPresences", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ClassRecord", b =>
@@ -567,8 +1082,18 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<DateOnly>("HeldOn")
                         .HasColumnType("TEXT");
 
+                    b.Property<int>("LengthMinutes")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(480);
+
                     b.Property<Guid>("SiteId")
                         .HasColumnType("TEXT");
+
+                    b.Property<TimeOnly>("StartsAt")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValue(new TimeOnly(8, 0, 0));
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()
@@ -583,7 +1108,42 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("Classes", t =>
                         {
                             t.HasCheckConstraint("CK_Class_Capacity", "\"Capacity\" >= 1");
+
+                            t.HasCheckConstraint("CK_Class_Length", "\"LengthMinutes\" >= 1");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.ClassReminder", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ClassId", "PersonId", "Sequence")
+                        .IsUnique();
+
+                    b.ToTable("ClassReminders", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ClassScorer", b =>
@@ -614,6 +1174,58 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("InstructorId");
 
                     b.ToTable("ClassTeachings");
+                });
+
+            modelBuilder.Entity("Training.Records.ClassWaiting", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("AskedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("AskedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Turn")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AskedById");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ClassId", "PersonId", "Turn")
+                        .IsUnique();
+
+                    b.ToTable("ClassWaitings", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ClassWaitingEnd", b =>
+                {
+                    b.Property<Guid>("WaitingId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("EndedById")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("WaitingId");
+
+                    b.HasIndex("EndedById");
+
+                    b.ToTable("ClassWaitingEnds", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.CorrectionCaseRecord", b =>
@@ -753,6 +1365,49 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("CourseId");
 
                     b.ToTable("CourseSnapshots");
+                });
+
+            modelBuilder.Entity("Training.Records.CoverNeed", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("CrewId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Handlers")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SchemeId")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SetById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CrewId");
+
+                    b.HasIndex("SetById");
+
+                    b.HasIndex("SiteId", "StartsOn");
+
+                    b.ToTable("CoverNeeds", t =>
+                        {
+                            t.HasCheckConstraint("CK_CoverNeed_Handlers", "\"Handlers\" >= 0 AND \"Handlers\" <= 500");
+                        });
                 });
 
             modelBuilder.Entity("Training.Records.Crew", b =>
@@ -1151,6 +1806,191 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.EncounterAddition", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EncounterId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EncounterId");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("EncounterAdditions", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.EncounterLook", b =>
+                {
+                    b.Property<Guid>("EncounterId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("LookedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("EncounterId");
+
+                    b.HasIndex("LeadId");
+
+                    b.ToTable("EncounterLooks", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.EncounterRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CourseId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Done")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FollowUp")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("HandlerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Handling")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal?>("Latitude")
+                        .HasPrecision(8, 5)
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal?>("Longitude")
+                        .HasPrecision(8, 5)
+                        .HasColumnType("TEXT");
+
+                    b.Property<TimeOnly?>("MetAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("MetOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ReportedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ReporterId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SpeciesId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HandlerId");
+
+                    b.HasIndex("MetOn");
+
+                    b.HasIndex("ReporterId");
+
+                    b.HasIndex("SiteId", "MetOn");
+
+                    b.ToTable("Encounters", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_Encounter_Handler", "(\"Handling\" = 'Named' AND \"HandlerId\" IS NOT NULL) OR (\"Handling\" <> 'Named' AND \"HandlerId\" IS NULL)");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.EnteredEvent", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Cause")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EnteredOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SiteId");
+
+                    b.ToTable("EnteredEvents", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_EnteredEvent_Subject", "\"SiteId\" IS NOT NULL OR \"PersonId\" IS NOT NULL");
+                        });
+                });
+
             modelBuilder.Entity("Training.Records.FirstLeadCode", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1179,6 +2019,34 @@ namespace Training.Records.Sqlite.Migrations
                         .IsUnique();
 
                     b.ToTable("FirstLeadCodes", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.GuidanceNotice", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("ChangedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId", "ChangedOn")
+                        .IsUnique();
+
+                    b.ToTable("GuidanceNotices", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.HoldRecord", b =>
@@ -1359,6 +2227,45 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("LeadId");
 
                     b.ToTable("InstructorConflictEnds", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorDays", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("EndsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EnteredById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("InstructorId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsFree")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("StartsOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Weekdays")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EnteredById");
+
+                    b.HasIndex("InstructorId", "EndsOn");
+
+                    b.ToTable("InstructorDays", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_InstructorDays_Dates", "\"EndsOn\" >= \"StartsOn\"");
+                        });
                 });
 
             modelBuilder.Entity("Training.Records.InstructorStatement", b =>
@@ -1621,6 +2528,10 @@ namespace Training.Records.Sqlite.Migrations
                     b.Property<string>("Address")
                         .IsRequired()
                         .HasMaxLength(254)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Calendar")
+                        .HasMaxLength(8000)
                         .HasColumnType("TEXT");
 
                     b.Property<int>("FailedTries")
@@ -1933,6 +2844,9 @@ namespace Training.Records.Sqlite.Migrations
                         .HasMaxLength(6)
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly>("GraceEndsOn")
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("Number")
                         .HasColumnType("INTEGER");
 
@@ -1957,9 +2871,12 @@ namespace Training.Records.Sqlite.Migrations
                         .HasMaxLength(6)
                         .HasColumnType("TEXT");
 
+                    b.Property<DateOnly>("WindowOpensOn")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("DecisionId");
 
-                    b.HasIndex("ExpiresOn");
+                    b.HasIndex("SchemeId", "ExpiresOn", "PersonId", "Number");
 
                     b.ToTable("Periods", t =>
                         {
@@ -2002,6 +2919,10 @@ namespace Training.Records.Sqlite.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Text")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TextOrder")
                         .HasMaxLength(200)
                         .HasColumnType("TEXT");
 
@@ -2189,6 +3110,45 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("Reinstatements");
                 });
 
+            modelBuilder.Entity("Training.Records.RelocationRecord", b =>
+                {
+                    b.Property<Guid>("EncounterId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("AirTemperature")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Container")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("DistanceMetres")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("MinutesHeld")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("PermitNumber")
+                        .IsRequired()
+                        .HasMaxLength(60)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ReleaseCover")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tools")
+                        .IsRequired()
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("EncounterId");
+
+                    b.ToTable("Relocations", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ReminderRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2328,6 +3288,41 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("LeadId");
 
                     b.ToTable("ReviewConclusions", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewNotice", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("MailId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("News")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ReviewId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("MailId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("ReviewId", "PersonId", "News")
+                        .IsUnique();
+
+                    b.ToTable("ReviewNotices", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.ReviewRecord", b =>
@@ -2658,6 +3653,41 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("ScoresheetSetAsides", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.SeatReturn", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ClassId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .HasMaxLength(500)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ReturnedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ReturnedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Turn")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ReturnedById");
+
+                    b.HasIndex("ClassId", "PersonId", "Turn")
+                        .IsUnique();
+
+                    b.ToTable("SeatReturns", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
                     b.Property<Guid>("ScoresheetId")
@@ -2888,6 +3918,41 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasIndex("SiteId", "KeptAt");
 
                     b.ToTable("SiteSpecies", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.SiteTravel", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("KeptAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("OtherSiteId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SetById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SiteId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("OtherSiteId");
+
+                    b.HasIndex("SetById");
+
+                    b.HasIndex("SiteId");
+
+                    b.ToTable("SiteTravels", t =>
+                        {
+                            t.HasCheckConstraint("CK_SiteTravel_Minutes", "\"Minutes\" >= 0 AND \"Minutes\" <= 1440");
+                        });
                 });
 
             modelBuilder.Entity("Training.Records.SittingRecord", b =>
@@ -3525,6 +4590,21 @@ namespace Training.Records.Sqlite.Migrations
                         });
                 });
 
+            modelBuilder.Entity("Training.Records.AcceptedClass", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.AcceptedClass", "ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassPlanAcceptance", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.Account", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -3651,6 +4731,30 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.AuditFolder", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("MadeById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Training.Records.Badge", b =>
                 {
                     b.HasOne("Training.Records.Employer", null)
@@ -3662,6 +4766,35 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalendarFeed", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CalendarFeedEnd", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EndedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.CalendarFeed", null)
+                        .WithMany()
+                        .HasForeignKey("FeedId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3735,6 +4868,15 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.CapabilityReport", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ClassAttendance", b =>
                 {
                     b.HasOne("Training.Records.ClassRecord", null)
@@ -3750,11 +4892,162 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.ClassBriefing", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("WrittenById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassCancellation", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("CancelledById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassChange", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ChangedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassInvitation", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanAcceptance", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassPlanVersion", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId", "Number")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanRecord", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPlanVersion", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassPlanRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PlanId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassPresence", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("MarkedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ClassRecord", b =>
                 {
                     b.HasOne("Training.Records.Site", null)
                         .WithMany()
                         .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassReminder", b =>
+                {
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3785,6 +5078,41 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("InstructorId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassWaiting", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("AskedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ClassWaitingEnd", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EndedById")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.ClassWaiting", null)
+                        .WithMany()
+                        .HasForeignKey("WaitingId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -3839,6 +5167,26 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.CoverNeed", b =>
+                {
+                    b.HasOne("Training.Records.Crew", null)
+                        .WithMany()
+                        .HasForeignKey("CrewId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("SetById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -4001,6 +5349,89 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.EncounterAddition", b =>
+                {
+                    b.HasOne("Training.Records.EncounterRecord", null)
+                        .WithMany()
+                        .HasForeignKey("EncounterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.EncounterLook", b =>
+                {
+                    b.HasOne("Training.Records.EncounterRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.EncounterLook", "EncounterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.EncounterRecord", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("HandlerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ReporterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.EnteredEvent", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Training.Records.GuidanceNotice", b =>
+                {
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.HoldRecord", b =>
                 {
                     b.HasOne("Training.Records.Person", null)
@@ -4082,6 +5513,21 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.InstructorDays", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("EnteredById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("InstructorId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -4369,6 +5815,15 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.RelocationRecord", b =>
+                {
+                    b.HasOne("Training.Records.EncounterRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.RelocationRecord", "EncounterId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ReminderRecord", b =>
                 {
                     b.HasOne("Training.Records.OutgoingMail", null)
@@ -4424,6 +5879,26 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.ReviewRecord", null)
                         .WithOne()
                         .HasForeignKey("Training.Records.ReviewConclusionRecord", "ReviewId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.ReviewNotice", b =>
+                {
+                    b.HasOne("Training.Records.OutgoingMail", null)
+                        .WithMany()
+                        .HasForeignKey("MailId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ReviewRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ReviewId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -4533,6 +6008,21 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.SeatReturn", b =>
+                {
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("ReturnedById")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.ClassAttendance", null)
+                        .WithMany()
+                        .HasForeignKey("ClassId", "PersonId", "Turn")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.SeparationReasonRecord", b =>
                 {
                     b.HasOne("Training.Records.ScoresheetRecord", null)
@@ -4627,6 +6117,27 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.Person", null)
                         .WithMany()
                         .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("SiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.SiteTravel", b =>
+                {
+                    b.HasOne("Training.Records.Site", null)
+                        .WithMany()
+                        .HasForeignKey("OtherSiteId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("SetById")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 

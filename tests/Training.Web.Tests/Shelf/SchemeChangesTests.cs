@@ -28,7 +28,7 @@ public sealed class SchemeChangesTests
         File.AppendAllText(Path.Combine(site.CoursesFolder, "handler/es/course.md"), "\n## Antes {#transition}\n\nLea primero la parte nueva.\n");
     }
 
-    private static Task HoldAsync(RunningSite site, Guid person) => site.HoldAsync(person, "handler", new(2026, 8, 25), new(2027, 8, 25));
+    private static async Task HoldAsync(RunningSite site, Guid person) => await site.HoldAsync(person, "handler", new(2026, 8, 25), new(2027, 8, 25));
 
     [Fact]
     public async Task Changed_rules_without_a_rule_for_those_certified_stay_out_of_force_now_and_after_a_restart()
