@@ -33,7 +33,7 @@ public sealed partial class CoverStoryTests(Chromium chromium)
         var employer = await OpenAsync(site, "osgood.laramore");
         await employer.GotoAsync(home);
         var foreseen = await employer.InnerTextAsync("main");
-        Assert.Contains($"{SiteName} drops below the 6 it needs on ", foreseen, StringComparison.Ordinal);
+        Assert.Contains($"{SiteName} drops below the 6 handlers it needs on ", foreseen, StringComparison.Ordinal);
         var below = DayIn(foreseen);
         Assert.InRange(below.DayNumber - MadeDemo.Today.DayNumber, (Weeks * 7) - 3, (Weeks * 7) + 3);
 
@@ -45,7 +45,7 @@ public sealed partial class CoverStoryTests(Chromium chromium)
         await lead.GetByRole(AriaRole.Button, new() { Name = "Accept this plan" }).ClickAsync();
         Assert.StartsWith("Accepted: ", await SaysAsync(lead), StringComparison.Ordinal);
         await employer.GotoAsync($"{home}/cover");
-        Assert.Contains($"{SiteName} would drop below the 6 it needs on ", await employer.InnerTextAsync("main"), StringComparison.Ordinal);
+        Assert.Contains($"{SiteName} would drop below the 6 handlers it needs on ", await employer.InnerTextAsync("main"), StringComparison.Ordinal);
 
         await site.Services.GetRequiredService<ReminderJob>().RunAsync(Cancel);
         var classes = await ClassesOfAsync(site, employerId);
@@ -57,7 +57,7 @@ public sealed partial class CoverStoryTests(Chromium chromium)
         await onThatDay.GotoAsync($"{home}/cover");
         var kept = await onThatDay.InnerTextAsync("main");
         Assert.DoesNotContain($"{SiteName} is below", kept, StringComparison.Ordinal);
-        Assert.DoesNotContain($"{SiteName} drops below the 6 it needs on {Written(below)}", kept, StringComparison.Ordinal);
+        Assert.DoesNotContain($"{SiteName} drops below the 6 handlers it needs on {Written(below)}", kept, StringComparison.Ordinal);
     }
 
     /// <summary>Everybody who has a seat was invited, comes, passes what the renewal asks, and is renewed by a lead who neither taught nor scored.</summary>
@@ -135,7 +135,7 @@ public sealed partial class CoverStoryTests(Chromium chromium)
     private static DateOnly DayIn(string text) => DateOnly.ParseExact(
         DropsOn().Match(text).Groups["day"].Value, "d MMMM yyyy", System.Globalization.CultureInfo.GetCultureInfo("en-US"));
 
-    [GeneratedRegex("drops below the 6 it needs on (?<day>\\d{1,2} \\w+ \\d{4})", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("drops below the 6 handlers it needs on (?<day>\\d{1,2} \\w+ \\d{4})", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex DropsOn();
 
     private sealed record PlannedDay(Guid Id, DateOnly HeldOn, Guid ScorerId, Guid KitId, IReadOnlyList<Guid> People);

@@ -720,8 +720,7 @@ namespace Training.Records.Postgres.Migrations
                         .HasColumnType("uuid");
 
                     b.Property<int>("Turn")
-                        .HasColumnType("integer")
-                        .HasDefaultValue(1);
+                        .HasColumnType("integer");
 
                     b.HasKey("ClassId", "PersonId", "Turn");
 
@@ -1091,17 +1090,13 @@ namespace Training.Records.Postgres.Migrations
                         .HasColumnType("date");
 
                     b.Property<int>("LengthMinutes")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasDefaultValue(480);
+                        .HasColumnType("integer");
 
                     b.Property<Guid>("SiteId")
                         .HasColumnType("uuid");
 
                     b.Property<TimeOnly>("StartsAt")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("time without time zone")
-                        .HasDefaultValue(new TimeOnly(8, 0, 0));
+                        .HasColumnType("time without time zone");
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()

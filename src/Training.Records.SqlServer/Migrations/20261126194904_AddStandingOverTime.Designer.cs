@@ -720,8 +720,7 @@ namespace Training.Records.SqlServer.Migrations
                         .HasColumnType("uniqueidentifier");
 
                     b.Property<int>("Turn")
-                        .HasColumnType("int")
-                        .HasDefaultValue(1);
+                        .HasColumnType("int");
 
                     b.HasKey("ClassId", "PersonId", "Turn");
 
@@ -1091,17 +1090,13 @@ namespace Training.Records.SqlServer.Migrations
                         .HasColumnType("date");
 
                     b.Property<int>("LengthMinutes")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("int")
-                        .HasDefaultValue(480);
+                        .HasColumnType("int");
 
                     b.Property<Guid>("SiteId")
                         .HasColumnType("uniqueidentifier");
 
                     b.Property<TimeOnly>("StartsAt")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("time")
-                        .HasDefaultValue(new TimeOnly(8, 0, 0));
+                        .HasColumnType("time");
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()

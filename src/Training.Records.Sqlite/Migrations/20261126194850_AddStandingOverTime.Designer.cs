@@ -715,8 +715,7 @@ namespace Training.Records.Sqlite.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Turn")
-                        .HasColumnType("INTEGER")
-                        .HasDefaultValue(1);
+                        .HasColumnType("INTEGER");
 
                     b.HasKey("ClassId", "PersonId", "Turn");
 
@@ -1086,17 +1085,13 @@ namespace Training.Records.Sqlite.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<int>("LengthMinutes")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER")
-                        .HasDefaultValue(480);
+                        .HasColumnType("INTEGER");
 
                     b.Property<Guid>("SiteId")
                         .HasColumnType("TEXT");
 
                     b.Property<TimeOnly>("StartsAt")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("TEXT")
-                        .HasDefaultValue(new TimeOnly(8, 0, 0));
+                        .HasColumnType("TEXT");
 
                     b.Property<int>("Version")
                         .IsConcurrencyToken()

@@ -25,7 +25,7 @@ internal sealed class ClassAttendanceConfiguration : IEntityTypeConfiguration<Cl
     {
         // Of two at once who seat one person again, the second is refused here.
         builder.HasKey(attendance => new { attendance.ClassId, attendance.PersonId, attendance.Turn });
-        builder.Property(attendance => attendance.Turn).ValueGeneratedNever().HasDefaultValue(1).HasSentinel(1);
+        builder.Property(attendance => attendance.Turn).ValueGeneratedNever();
         builder.HasIndex(attendance => attendance.PersonId);
         builder.HasOne<ClassRecord>().WithMany().HasForeignKey(attendance => attendance.ClassId);
         builder.HasOne<Person>().WithMany().HasForeignKey(attendance => attendance.PersonId);

@@ -43,9 +43,6 @@ internal sealed class ClassRecordConfiguration : IEntityTypeConfiguration<ClassR
     {
         builder.Property(day => day.Id).ValueGeneratedNever();
         builder.Property(day => day.CourseId).HasMaxLength(Bounds.Id);
-        // What the column says of old rows is what the model says of a row without it.
-        builder.Property(day => day.StartsAt).HasDefaultValue(ClassRecord.UsualStart).HasSentinel(ClassRecord.UsualStart);
-        builder.Property(day => day.LengthMinutes).HasDefaultValue(ClassRecord.UsualMinutes).HasSentinel(ClassRecord.UsualMinutes);
         builder.Property(day => day.Version).IsConcurrencyToken();
         builder.HasOne<Site>().WithMany().HasForeignKey(day => day.SiteId);
         builder.HasIndex(day => day.HeldOn);

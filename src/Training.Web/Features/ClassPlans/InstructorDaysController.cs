@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
 using Training.Courses;
 using Training.Records;
@@ -66,7 +67,8 @@ public sealed class InstructorDaysController(RecordsContext records, TimeProvide
     private async Task<InstructorDaysPage?> FindAsync(Guid personId, InstructorDaysForm? form, CancellationToken cancellation)
     {
         var visitor = HttpContext.Visitor();
-        if (!await records.IsAppointedAsync(personId, AppointedRole.Instructor, visitor.Today, cancellation)) return null;
+        // Of anybody: a lead may enter days before the appointment. The search asks only those who are appointed.
+        if (!await records.Persons.AnyAsync(person => person.Id == personId, cancellation)) return null;
         var names = await records.NamesOfAsync([personId], visitor.Today, cancellation);
         List<InstructorDays> rows = [.. (await records.InstructorDaysAsync([personId], visitor.Today, cancellation))[personId]];
         return new(

@@ -30,9 +30,9 @@ public sealed class CoverController(RecordsContext records, CourseShelf shelf, T
     [HttpPost("needs")]
     public async Task<IActionResult> Need(Guid employerId, NeedForm form, CancellationToken cancellation)
     {
-        if (form.Id == Guid.Empty) return BadRequest();
         ModelState.Clear(); // what could not be read is told in our own words
         if (await FindAsync(employerId, form, cancellation) is not { } page) return NotFound();
+        if (form.Id == Guid.Empty) return BadRequest();
         if (Read(form, page) is { } need)
         {
             if (await records.KeepAsync(need, cancellation) is not Kept.Refused refused)

@@ -94,7 +94,7 @@ public sealed class AuditFolderTests(ServedDemo demo)
         var full = await UnpackAsync(await MakeAsync(lead, path, Guid.CreateVersion7()));
         var options = demo.Site.Shelf.Courses.SelectMany(course => course.Questions).SelectMany(question => question.Words[Language.English].OptionHtml.Values)
             .Where(option => option.Length > 30).ToHashSet(StringComparer.Ordinal);
-        var stems = demo.Site.Shelf.Courses.SelectMany(course => course.Questions).Select(question => question.Words[Language.English].StemHtml).ToHashSet(StringComparer.Ordinal);
+        var stems = demo.Site.Shelf.Courses.SelectMany(course => course.Questions).SelectMany(question => question.Words.Values.Select(words => words.StemHtml)).ToHashSet(StringComparer.Ordinal);
         var sittings = Index(open.Path).Where(row => row["kind"] == "sitting").Select(row => row["path"]).ToList();
 
         foreach (var file in TextFiles(open.Path))
