@@ -33,7 +33,7 @@ public sealed partial class CoverStoryTests(Chromium chromium)
         var employer = await OpenAsync(site, "osgood.laramore");
         await employer.GotoAsync(home);
         var foreseen = await employer.InnerTextAsync("main");
-        Assert.Contains($"{SiteName} drops below the 6 handlers it needs on ", foreseen, StringComparison.Ordinal);
+        Assert.True(foreseen.Contains($"{SiteName} drops below the 6 handlers it needs on ", StringComparison.Ordinal), foreseen);
         var below = DayIn(foreseen);
         Assert.InRange(below.DayNumber - MadeDemo.Today.DayNumber, (Weeks * 7) - 3, (Weeks * 7) + 3);
 

@@ -10,7 +10,7 @@ namespace Training.Records;
 public static class InstructorQueries
 {
     /// <summary>Most instructors of a list.</summary>
-    public const int Most = 200;
+    public const int Most = 1_000;
 
     /// <summary>The files of these people as they stand on a day, by person; somebody without rows has an empty file.</summary>
     public static async Task<IReadOnlyDictionary<Guid, InstructorFile>> InstructorFilesAsync(

@@ -125,14 +125,16 @@ public sealed class AppealsControllerTests(SharedSite shared)
     [Fact]
     public async Task Where_every_lead_taught_the_page_says_what_to_do()
     {
-        var cast = await ProgrammeCast.CreateAsync(shared.Site);
+        // A site of its own: the shared one has more leads than a page about one person reads teachings.
+        using var site = RunningSite.Start();
+        var cast = await ProgrammeCast.CreateAsync(site);
         Guid[] leads = [];
-        await shared.Site.RecordAsync(async records => leads = await records.Appointments
+        await site.RecordAsync(async records => leads = await records.Appointments
             .Where(row => row.Role == AppointedRole.ProgrammeLead).Select(row => row.PersonId).Distinct().ToArrayAsync());
         await cast.TeachAsync(cast.Teacher);
-        await shared.Site.AddAsync([.. leads.Where(lead => lead != cast.Teacher).Select(lead => new ClassTeaching { ClassId = cast.Class, InstructorId = lead })]);
-        using var worker = await shared.Site.SignInAsync(cast.Worker);
-        using var lead = await shared.Site.SignInAsync(cast.Lead);
+        await site.AddAsync([.. leads.Where(lead => lead != cast.Teacher).Select(lead => new ClassTeaching { ClassId = cast.Class, InstructorId = lead })]);
+        using var worker = await site.SignInAsync(cast.Worker);
+        using var lead = await site.SignInAsync(cast.Lead);
         var id = Guid.CreateVersion7();
         await worker.PostAsync(Mine, Form(AppealMatter.Complaint, null, id: id));
 
