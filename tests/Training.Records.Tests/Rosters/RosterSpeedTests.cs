@@ -14,7 +14,7 @@ public sealed class RosterSpeedTests(SqliteDatabase database) : IClassFixture<Sq
     private const int Rows = 50_000;
 
     [Fact]
-    public async Task Fifty_thousand_rows_are_applied_in_minutes()
+    public async Task Fifty_thousand_rows_are_applied_in_under_a_minute()
     {
         var cast = await Cast.CreateAsync(database);
         var roster = new Roster(
@@ -49,7 +49,6 @@ public sealed class RosterSpeedTests(SqliteDatabase database) : IClassFixture<Sq
             new(upload.Id, cast.Employer, roster, Cast.Today, fingerprint, scope, cast.Lead, Cast.Now), cancellation));
 
         TestContext.Current.SendDiagnosticMessage($"{roster.Rows.Count} rows, {scope}: {watch.Elapsed.TotalSeconds:0.0} s");
-        // Under a minute where nothing else runs; beside the other test projects, on two cores, it was 81 seconds.
-        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 300);
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 60);
     }
 }

@@ -105,7 +105,7 @@ public sealed class MatrixTests(SharedSite shared)
     }
 
     [Fact]
-    public async Task Two_thousand_workers_are_fifty_a_page()
+    public async Task Two_thousand_workers_are_fifty_a_page_in_less_than_a_second()
     {
         const int People = 2000;
         var (employer, site) = await Site.EmployerAsync();
@@ -138,8 +138,7 @@ public sealed class MatrixTests(SharedSite shared)
             }
 
             TestContext.Current.TestOutputHelper?.WriteLine($"{path}: {fastest.TotalMilliseconds:F0} ms");
-            // Far below a second where nothing else runs; beside the other test projects, on two cores, it was 1.2 seconds.
-            Assert.InRange(fastest, TimeSpan.Zero, TimeSpan.FromSeconds(10));
+            Assert.InRange(fastest, TimeSpan.Zero, TimeSpan.FromSeconds(1));
         }
     }
 
