@@ -46,6 +46,21 @@ public static class PageLanguage
         Language.Spanish => CultureInfo.GetCultureInfo("es-US"),
     };
 
+    /// <summary>Writes something in a language where no request says which one is spoken: a letter, a calendar.</summary>
+    public static T Speak<T>(this Language language, Func<T> write)
+    {
+        var (culture, uiCulture) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
+        CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = language.Culture();
+        try
+        {
+            return write();
+        }
+        finally
+        {
+            (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (culture, uiCulture);
+        }
+    }
+
     /// <summary>The language that the path begins with, or null.</summary>
     public static Language? OfPath(PathString path)
     {

@@ -52,7 +52,7 @@ public sealed class AppealLetters(RecordsContext records, CourseShelf shelf, Our
         var to = await records.GetRecipientAsync(personId, cancellation);
         if (to.Address is null) return null;
         var names = await records.NamesOfAsync(leadId is { } lead ? [personId, lead] : [personId], provider.DayOf(now), cancellation);
-        return Letter.In(to.Language, () =>
+        return to.Language.Speak(() =>
         {
             var words = new AppealWords(text, shelf.Courses.Titles(to.Language), names);
             var (subject, paragraphs) = write(words);

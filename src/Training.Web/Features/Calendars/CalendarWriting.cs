@@ -31,14 +31,14 @@ public sealed class CalendarWriting(RecordsContext records, CourseShelf shelf, O
         if (feed.EmployerId is not { } employerId)
         {
             var own = await records.OwnClassesInCalendarAsync(feed.PersonId, from, through, cancellation);
-            return In(feed.Language, () => CalendarWriter.Write(
+            return feed.Language.Speak(() => CalendarWriter.Write(
                 new(text["NameOwn", provider.Name], provider.Name, OrganizerAddress: null, Refresh), [.. own.Select(day => EntryOf(day, feed, "class-days"))]));
         }
 
         var name = await records.Employers.Where(employer => employer.Id == employerId).Select(employer => employer.Name).SingleAsync(cancellation);
         var lapses = await records.LapsesInCalendarAsync(employerId, today, from, through, cancellation);
         var classes = await records.ClassesInCalendarAsync(employerId, from, through, cancellation);
-        return In(feed.Language, () => CalendarWriter.Write(
+        return feed.Language.Speak(() => CalendarWriter.Write(
             new(text["NameEmployer", name], provider.Name, OrganizerAddress: null, Refresh),
             [
                 .. lapses.Select(lapse => EntryOf(lapse, employerId, feed)),
@@ -68,18 +68,4 @@ public sealed class CalendarWriting(RecordsContext records, CourseShelf shelf, O
     private static DateTimeOffset MadeAt(Guid id) => id.Version == 7
         ? DateTimeOffset.FromUnixTimeMilliseconds(long.Parse(id.ToString("N").AsSpan(0, 12), NumberStyles.HexNumber, CultureInfo.InvariantCulture))
         : DateTimeOffset.UnixEpoch;
-
-    private static string In(Language language, Func<string> write)
-    {
-        var (culture, uiCulture) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
-        CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = language.Culture();
-        try
-        {
-            return write();
-        }
-        finally
-        {
-            (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (culture, uiCulture);
-        }
-    }
 }

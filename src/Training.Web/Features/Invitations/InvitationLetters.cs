@@ -21,7 +21,7 @@ public sealed class InvitationLetters(CourseShelf shelf, OurProvider provider, T
         RecordsContext records, ClassToTell day, PersonToTell person, Invitation owed, Recipient to, DateTimeOffset now, CancellationToken cancellation)
     {
         var name = await NameAsync(records, to, now, cancellation);
-        return Letter.In(to.Language, () =>
+        return to.Language.Speak(() =>
         {
             var title = TitleOf(day, to);
             var last = person.Last?.ToInvitation();
@@ -62,7 +62,7 @@ public sealed class InvitationLetters(CourseShelf shelf, OurProvider provider, T
         RecordsContext records, ClassToTell day, PersonToTell person, Recipient to, DateTimeOffset now, CancellationToken cancellation)
     {
         var name = await NameAsync(records, to, now, cancellation);
-        return Letter.In(to.Language, () =>
+        return to.Language.Speak(() =>
         {
             var time = new ClassTime(day.Class.HeldOn, day.Class.StartsAt, day.Class.LengthMinutes, day.Briefing?.MeetingPlace ?? "");
             return Whole(

@@ -30,7 +30,7 @@ public sealed record Letter(string Subject, string Text)
     /// <param name="language">The holder's.</param>
     public static Letter Of(
         Reminder reminder, Period period, string? name, string title, DateOnly day, Uri page, string provider, Language language) =>
-        In(language, () =>
+        language.Speak(() =>
         {
             var isOver = day > reminder.ExpiresOn;
             var toDo = isOver
@@ -61,7 +61,7 @@ public sealed record Letter(string Subject, string Text)
     public static Letter OfWeek(
         string employer, IReadOnlyList<DigestLine> lapsed, IReadOnlyList<DigestLine> ahead, int more, IReadOnlyList<string> told,
         IReadOnlyList<string> held, (int All, int Close) met, Uri page, string provider, Language language) =>
-        In(language, () => new Letter(
+        language.Speak(() => new Letter(
             Word("SubjectWeek", employer),
             Paragraphs(
                 lapsed.Count == 0 ? null : Word("WeekLapsed", string.Join('\n', lapsed.Select(Line))),
@@ -79,7 +79,7 @@ public sealed record Letter(string Subject, string Text)
     /// <param name="provider">Who writes.</param>
     /// <param name="language">The reader's.</param>
     public static Letter OfHold(string? concluded, Uri page, string provider, Language language) =>
-        In(language, () => new Letter(
+        language.Speak(() => new Letter(
             concluded is null ? Word("SubjectHold") : Word("SubjectHoldEnded"),
             Paragraphs(
                 concluded is null ? Word("HoldSet") : Word("HoldEnded", concluded),
@@ -95,7 +95,7 @@ public sealed record Letter(string Subject, string Text)
     /// <param name="provider">Who writes.</param>
     /// <param name="language">The reader's.</param>
     public static Letter OfReviews(int opened, int overdue, int holds, Uri page, string provider, Language language) =>
-        In(language, () => new Letter(
+        language.Speak(() => new Letter(
             overdue > 0 ? Word("SubjectOverdue") : Word("SubjectReviews"),
             Paragraphs(
                 opened == 0 ? null : Word("ReviewsOpened", opened),
@@ -110,7 +110,7 @@ public sealed record Letter(string Subject, string Text)
     /// <param name="provider">Who writes.</param>
     /// <param name="language">The reader's.</param>
     public static Letter OfGuidance(IReadOnlyList<TrainingChange> changes, Uri page, string provider, Language language) =>
-        In(language, () => new Letter(
+        language.Speak(() => new Letter(
             Word("SubjectGuidance"),
             Paragraphs(
                 Word("GuidanceChanged", string.Join('\n', changes.Select(change => Word("GuidanceLine", change.Subject, change.Is, change.Was)))),
@@ -129,7 +129,7 @@ public sealed record Letter(string Subject, string Text)
     /// <param name="language">The reader's.</param>
     public static Letter OfCorrection(
         string? name, string title, DateOnly takenOn, SittingResult was, SittingResult now, string reason, Uri page, string provider, Language language) =>
-        In(language, () => new Letter(
+        language.Speak(() => new Letter(
             Word("SubjectCorrected", title),
             Paragraphs(
                 name is null ? Word("CorrectedYours", title, Written.Date(takenOn)) : Word("CorrectedTheirs", title, Written.Date(takenOn), name),
@@ -159,21 +159,6 @@ public sealed record Letter(string Subject, string Text)
             CultureInfo.CurrentCulture,
             Words.GetString(key, CultureInfo.CurrentUICulture) ?? throw new InvalidOperationException($"RemindersText has no {key}."),
             [.. values]);
-
-    /// <summary>Writes a letter in a language: no request says here which one is spoken.</summary>
-    internal static Letter In(Language language, Func<Letter> write)
-    {
-        var (culture, uiCulture) = (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture);
-        CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = language.Culture();
-        try
-        {
-            return write();
-        }
-        finally
-        {
-            (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (culture, uiCulture);
-        }
-    }
 }
 
 /// <summary>One certification in a weekly summary.</summary>
