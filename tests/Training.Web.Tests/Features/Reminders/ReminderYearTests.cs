@@ -47,7 +47,7 @@ public sealed partial class ReminderYearTests
         await demo.Site.RecordAsync(async records =>
         {
             made = await records.Reminders.ToListAsync();
-            // The weekly summaries, and what the sweeps of classes and reviews say meanwhile.
+            // The weekly summaries, and what the sweeps of classes and reviews say meanwhile: one letter may tell of several changes.
             others =
             [
                 .. await records.Digests.Where(row => row.MailId != null).Select(row => row.MailId!.Value).ToListAsync(),
@@ -60,7 +60,7 @@ public sealed partial class ReminderYearTests
         });
         Assert.True(expected.Count > 200, $"{expected.Count} expected");
         Assert.Equal(expected.Order(), made.Select(row => Key(row.PersonId, row.SchemeId, row.PeriodNumber, row.DueOn)).Order());
-        Assert.Equal(made.Where(row => row.MailId is not null).Select(row => row.MailId!.Value).Concat(others).Order(), sent.Select(mail => mail.Id).Order());
+        Assert.Equal(made.Where(row => row.MailId is not null).Select(row => row.MailId!.Value).Concat(others.Distinct()).Order(), sent.Select(mail => mail.Id).Order());
         // The server that is not ours got each of them once, to the address on record.
         Assert.Equal(
             sent.Select(mail => $"{mail.Id:N}@localhost {mail.Address}").Order(),
