@@ -32,13 +32,14 @@ internal static class Cast
         KeyOf(OtherProvider, Foreign),
     ];
 
-    public static IssuedCredential Paper { get; } = Of("4CDHJKMNPR7W", "María José Peña-Núñez O’Brien");
+    public static IssuedCredential Paper { get; } = Of("4CDHJKMNPR7", "María José Peña-Núñez O’Brien");
 
     public static IssuerKey KeyOf(IssuerAddress issuer, SigningKey key) =>
         new() { Issuer = issuer, Jwk = key.Public, From = new(2026, 1, 1, 0, 0, 0, TimeSpan.Zero) };
 
+    /// <summary>The serial that begins with these eleven characters.</summary>
     public static Serial SerialOf(string eleven) =>
-        Serial.TryParse(eleven[..11] + Iso7064.CheckCharacter(eleven[..11]), out var serial) ? serial : throw new FormatException(eleven);
+        Serial.TryParse(eleven + Iso7064.CheckCharacter(eleven), out var serial) ? serial : throw new FormatException(eleven);
 
     private static IssuedCredential Of(string serial, string name) => new()
     {

@@ -18,10 +18,10 @@ public sealed class TokenReadingTests
     private static readonly DateTimeOffset LastSecond = new(2027, 3, 2, 23, 59, 59, TimeSpan.FromHours(-7));
     private static readonly DateTimeOffset FirstSecond = new(2026, 3, 2, 0, 0, 0, TimeSpan.FromHours(-7));
 
-    private static readonly Serial LoggedBefore = SerialOf("3CDHJKMNPR7W");
-    private static readonly Serial LoggedAfter = SerialOf("9CDHJKMNPR7W");
+    private static readonly Serial LoggedBefore = SerialOf("3CDHJKMNPR7");
+    private static readonly Serial LoggedAfter = SerialOf("9CDHJKMNPR7");
 
-    private static readonly IReadOnlyDictionary<string, DateTimeOffset> Log = new Dictionary<string, DateTimeOffset>
+    private static readonly Dictionary<string, DateTimeOffset> Log = new()
     {
         [LoggedBefore.Value] = LostAt.AddSeconds(-1),
         [LoggedAfter.Value] = LostAt,
