@@ -12,6 +12,9 @@ internal static class DebianTool
 
     public static string Info(byte[] pdf, params string[] arguments) => RunOn(pdf, "pdfinfo", "poppler-utils", [.. arguments, "{file}"]);
 
+    /// <summary>What poppler says of the signatures, times in UTC.</summary>
+    public static string Signature(byte[] pdf) => RunOn(pdf, "env", "poppler-utils", "TZ=UTC", "pdfsig", "{file}");
+
     /// <summary>The text in the order in which it was drawn, white space collapsed.</summary>
     public static string Text(byte[] pdf) =>
         string.Join(' ', RunOn(pdf, "pdftotext", "poppler-utils", "-raw", "{file}", "-").Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

@@ -4,6 +4,7 @@ using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
 using Training.Courses;
 using Training.Documents.Fonts;
+using Training.Documents.Signatures;
 
 namespace Training.Documents.Certificates;
 
@@ -18,12 +19,14 @@ public static class CertificateWriter
     /// <summary>Prints the page.</summary>
     /// <param name="page">What it says.</param>
     /// <param name="fonts">What it is set in.</param>
+    /// <param name="signer">Who signs it, invisibly and over the whole file; null leaves it unsigned.</param>
     /// <returns>The bytes of the file.</returns>
     /// <exception cref="ArgumentException">
     /// The page cannot be printed as written (ask <see cref="CertificateChecks.CanPrint"/> first), a certification names nobody who
     /// decided, or the expiry is not the validity after the day it is counted from.
     /// </exception>
-    public static byte[] Write(CertificatePage page, FontFaces fonts)
+    /// <exception cref="System.Security.Cryptography.CryptographicException">The signer's key cannot sign, or its authority's answer is not one.</exception>
+    public static byte[] Write(CertificatePage page, FontFaces fonts, PdfSigner? signer = null)
     {
         RefuseBrokenPromises(page, fonts);
         using var document = new PdfDocument();
@@ -44,9 +47,12 @@ public static class CertificateWriter
             new CertificateLayout(page, new(graphics, tags, fonts, sheet.Height.Point), sheet.Width.Point, sheet.Height.Point).Draw();
         }
 
+        var signature = signer is null ? null : PdfSignature.AddTo(document, sheet, signer);
         using var bytes = new MemoryStream();
         document.Save(bytes);
-        return bytes.ToArray();
+        var file = bytes.ToArray();
+        signature?.Sign(file);
+        return file;
     }
 
     private static void RefuseBrokenPromises(CertificatePage page, FontFaces fonts)

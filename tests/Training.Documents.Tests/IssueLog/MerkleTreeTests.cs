@@ -82,6 +82,16 @@ public sealed class MerkleTreeTests
     }
 
     [Fact]
+    public void A_path_that_is_longer_than_its_tree_is_high_proves_nothing()
+    {
+        var log = new StoredLog(StoredLog.Leaves(2));
+        var second = log.Node(new(0, 1));
+
+        // The way of the second of two leaves, passed off as that of the only one.
+        Assert.False(new InclusionProof(0, 1, [log.Node(new(0, 0))]).Proves(second, log.Root));
+    }
+
+    [Fact]
     public void What_is_no_size_is_no_proof_and_ends()
     {
         LogHash[] path = [MerkleTree.EmptyRoot];
