@@ -4,5 +4,9 @@ namespace Training.Web.Features.AuditFolders;
 public static class AuditFoldersSetup
 {
     /// <summary>Adds the writer and its words.</summary>
-    public static IServiceCollection AddAuditFolders(this IServiceCollection services) => services.AddSingleton<PageWords>().AddSingleton<AuditFolderWriter>();
+    public static IServiceCollection AddAuditFolders(this IServiceCollection services) => services
+        .AddSingleton<PageWords>()
+        .AddSingleton<StandingFiles>().AddSingleton<DecisionFiles>().AddSingleton<SittingFiles>().AddSingleton<ScoresheetFiles>()
+        .AddSingleton<PersonFiles>().AddSingleton<ClassFiles>().AddSingleton<RuleFiles>().AddSingleton<FolderIndex>()
+        .AddSingleton<AuditFolderWriter>();
 }

@@ -7,8 +7,6 @@ namespace Training.Web.Features.Panels;
 /// <summary>Reads a panel together with the text that it judges.</summary>
 public sealed class PanelReading(RecordsContext records, CoursesByHash courses)
 {
-    private const int MostPeople = 500;
-
     /// <summary>The panel and its text, or null.</summary>
     public async Task<JudgedPanel?> FindAsync(Guid panelId, CancellationToken cancellation) =>
         await records.FindPanelAsync(panelId, cancellation) is { } file
@@ -40,14 +38,17 @@ public sealed class PanelReading(RecordsContext records, CoursesByHash courses)
         return file.Judges.Where(judge => judge.PersonId is not { } person || !signIn.Contains(person)).Select(judge => judge.Id).ToHashSet();
     }
 
-    /// <summary>Who teaches, scores or leads on a day, by name.</summary>
+    /// <summary>Who teaches, scores or leads on a day, by name; no more than a list of instructors holds.</summary>
     public async Task<IReadOnlyList<(Guid Id, string Name)>> PeopleAsync(DateOnly day, CancellationToken cancellation)
     {
-        var ids = await records.Appointments.Where(row => row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))
-            .Select(row => row.PersonId).Distinct().OrderBy(id => id).Take(MostPeople).ToListAsync(cancellation);
+        var ids = await Appointed(day).Select(row => row.PersonId).Distinct().OrderBy(id => id).Take(InstructorQueries.Most).ToListAsync(cancellation);
         var names = await records.NamesOfAsync(ids, day, cancellation);
         return [.. names.Select(name => (name.Key, name.Value)).OrderBy(name => name.Value, StringComparer.CurrentCulture)];
     }
+
+    /// <summary>Whether somebody teaches, scores or leads on a day.</summary>
+    public Task<bool> MayJudgeAsync(Guid personId, DateOnly day, CancellationToken cancellation) =>
+        Appointed(day).AnyAsync(row => row.PersonId == personId, cancellation);
 
     /// <summary>First sittings of the quiz by points; empty for a checklist.</summary>
     public async Task<IReadOnlyList<int>> ScoresAsync(JudgedPanel judged, CancellationToken cancellation) =>
@@ -64,4 +65,7 @@ public sealed class PanelReading(RecordsContext records, CoursesByHash courses)
                 : judged.Course.Questions.Where(question => judged.File.Panel.ItemIds.Contains(question.Id, StringComparer.Ordinal))
                     .ToDictionary(question => question.Id, question => question.Version, StringComparer.Ordinal),
             cancellation);
+
+    private IQueryable<Appointment> Appointed(DateOnly day) =>
+        records.Appointments.Where(row => row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day));
 }

@@ -75,7 +75,7 @@ public sealed class PanelsController(
         if (form.Id == Guid.Empty) return BadRequest();
         var outsider = FormValues.ReadLine(form.OutsiderName);
         if ((form.PersonId is null) == (outsider.Length == 0)) ModelState.AddModelError(nameof(form.OutsiderName), Text["JudgeMissing"]);
-        if (form.PersonId is { } person && page.People.All(one => one.Id != person)) ModelState.AddModelError(nameof(form.OutsiderName), Text["JudgeMissing"]);
+        if (form.PersonId is { } person && !await reading.MayJudgeAsync(person, HttpContext.Visitor().Today, cancellation)) ModelState.AddModelError(nameof(form.OutsiderName), Text["JudgeMissing"]);
         if (outsider.Length > Bounds.Name) ModelState.AddModelError(nameof(form.OutsiderName), Written.TooLong(Bounds.Name, outsider.Length));
         var qualification = ModelState.ReadLine(nameof(form.Qualification), form.Qualification, Bounds.Reason, Text["QualificationMissing"]);
         if (!ModelState.IsValid) return this.Mend("Show", page);
