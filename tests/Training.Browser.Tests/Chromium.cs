@@ -13,6 +13,7 @@ public sealed class Chromium : IAsyncLifetime
 
     private IPlaywright? playwright;
     private IBrowser? browser;
+    private Task<IReadOnlyList<PageMeasure>>? measures;
 
     internal RunningSite Site { get; } = RunningSite.Start(isDemo: true, [new("Training:Verify:ChecksPerMinute", "10000")]);
 
@@ -73,6 +74,16 @@ public sealed class Chromium : IAsyncLifetime
     /// <summary>The pages in one language, "/en" or "/es".</summary>
     internal IReadOnlyList<(Role? Role, IReadOnlyList<string> Paths)> In(string language) =>
         [.. Visits.Select(visit => (visit.Role, (IReadOnlyList<string>)[.. visit.Paths.Where(path => path.StartsWith(language, StringComparison.Ordinal))]))];
+
+    /// <summary>How every page fits, measured at the first call; tests of one class run one after the other.</summary>
+    internal Task<IReadOnlyList<PageMeasure>> MeasuresAsync() => measures ??= MeasureAsync();
+
+    private async Task<IReadOnlyList<PageMeasure>> MeasureAsync()
+    {
+        var all = new List<PageMeasure>();
+        await foreach (var (page, path) in VisitAsync(Visits, PageMeasure.Phone)) all.Add(await PageMeasure.OfAsync(page, path));
+        return all;
+    }
 
     /// <summary>Goes to each of these pages, signed in as who may see it.</summary>
     internal async IAsyncEnumerable<(IPage Page, string Path)> VisitAsync(
