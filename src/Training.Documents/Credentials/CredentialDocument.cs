@@ -23,7 +23,7 @@ internal static class CredentialDocument
     public static JsonObject Write(IssuedCredential credential, string[] types, Language language) =>
         Write(credential, types, texts => JsonValue.Create(texts[language]), language.Tag());
 
-    /// <summary>The document with its words in every language (Data Model 2.0, 11.1).</summary>
+    /// <summary>The document with its words in every language (Data Model 2.0, "Language and Base Direction").</summary>
     public static JsonObject Write(IssuedCredential credential, string[] types) =>
         Write(credential, types, texts => new JsonArray([.. texts.OrderBy(text => text.Key).Select(text => InLanguage(text.Key, text.Value))]), language: null);
 

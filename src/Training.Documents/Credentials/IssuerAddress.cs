@@ -17,7 +17,7 @@ public sealed record IssuerAddress
 
     /// <summary>
     /// The identifier that every token names its issuer by: <c>did:web</c> and the host; a port is written <c>%3A</c> and its number, a
-    /// folder after a colon (did:web Method Specification, 3.1).
+    /// folder after a colon (did:web Method Specification, "Method-specific identifier").
     /// </summary>
     public string Did
     {

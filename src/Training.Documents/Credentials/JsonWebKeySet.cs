@@ -5,7 +5,7 @@ namespace Training.Documents.Credentials;
 /// <summary>Writes an issuer's keys as a JSON Web Key Set (RFC 7517, 5), public parts only. Retired keys stay in it: their papers stay good.</summary>
 /// <remarks>
 /// Beside the members of RFC 7517 each key names its issuer (<c>iss</c>), since when it signs (<c>nbf</c>), since when no more
-/// (<c>exp</c>) and since when it is not believed (<c>revoked</c> with <c>revoked_at</c>), named as in OpenID Federation 1.0, 8.7; seconds
+/// (<c>exp</c>) and since when it is not believed (<c>revoked</c> with <c>revoked_at</c>), named as in the historical keys of OpenID Federation 1.0; seconds
 /// since 1970. Readers that do not know them pass over them.
 /// </remarks>
 public static class JsonWebKeySet

@@ -18,7 +18,7 @@ public static class OpenBadge
     public static string Write(IssuedCredential credential, Language language, SigningKey key)
     {
         var document = CredentialDocument.Write(credential, ["OpenBadgeCredential"], language);
-        // Each claim repeats a property of the credential, as 8.2.4 wants.
+        // Each claim repeats a property of the credential, as 8.2 wants.
         var claims = new JsonObject
         {
             ["iss"] = credential.Issuer.Did,

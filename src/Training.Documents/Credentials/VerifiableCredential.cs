@@ -6,7 +6,7 @@ public static class VerifiableCredential
     /// <summary>The header's <c>typ</c>.</summary>
     public const string Type = "vc+jwt";
 
-    /// <summary>Media type of the file (the same, 6.1.1).</summary>
+    /// <summary>Media type of the file, as registered by the same standard.</summary>
     public const string MediaType = "application/vc+jwt";
 
     /// <summary>Writes it, with its words in every language. The key is named by its address in the DID document.</summary>

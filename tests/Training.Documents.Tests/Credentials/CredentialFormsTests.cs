@@ -204,6 +204,16 @@ public sealed class CredentialFormsTests
     }
 
     [Fact]
+    public void The_page_for_builders_of_gates_lists_every_claim_in_its_order()
+    {
+        var listed = Node.CredentialsPage.Split('\n').SkipWhile(line => line != "| claim | what it is |").Skip(2).TakeWhile(line => line.StartsWith('|'))
+            .Select(line => line.Split('`')[1]);
+
+        Assert.Equal(CompactClaims.Of(Paper with { IsDemonstration = true }).ToJson().Select(claim => claim.Key), listed);
+        Assert.Contains(SignedText.Header("ES256", "…", CompactToken.Type), Node.CredentialsPage, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_key_of_another_algorithm_signs_nothing()
     {
         Assert.Throws<ArgumentException>(() => CompactToken.Write(Paper, Cast.Badge));

@@ -61,7 +61,7 @@ public sealed class KeyTests
     public void The_document_names_no_key_of_another_issuer() =>
         Assert.DoesNotContain(Foreign.Public.Kid, DidDocument.Write(Provider, Keys), StringComparison.Ordinal);
 
-    // did:web Method Specification, 3.1 and its examples of a port and of a path.
+    // did:web Method Specification, "Method-specific identifier": its examples of a port and of a path, under another host.
     [Theory]
     [InlineData("https://training.quillback.example", "did:web:training.quillback.example")]
     [InlineData("http://localhost:5080/", "did:web:localhost%3A5080")]

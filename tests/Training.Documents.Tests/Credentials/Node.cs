@@ -11,6 +11,9 @@ internal static class Node
     /// <summary>The module of the check page, as it is served.</summary>
     public static string BrowserModule { get; } = File.ReadAllText(Path.Combine(Root, "src", "Training.Web", "wwwroot", "credential.js"));
 
+    /// <summary>What the project tells builders of gates.</summary>
+    public static string CredentialsPage { get; } = File.ReadAllText(Path.Combine(Root, "docs", "credentials.md"));
+
     public static JsonElement Run(string script, object input)
     {
         var file = Path.Combine(Root, "tests", "Training.Documents.Tests", "Credentials", script);

@@ -78,6 +78,13 @@ public sealed class StatusListTests
     }
 
     [Theory]
+    [InlineData("revocation", StatusPurpose.Revocation)]
+    [InlineData("suspension", StatusPurpose.Suspension)]
+    [InlineData("message", null)]
+    [InlineData(null, null)]
+    public void A_purpose_is_found_by_the_word_of_the_standard(string? word, StatusPurpose? purpose) => Assert.Equal(purpose, StatusPurposes.Find(word));
+
+    [Theory]
     [InlineData("")]
     [InlineData("u")]
     [InlineData("zabc")]
