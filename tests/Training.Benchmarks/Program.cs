@@ -17,6 +17,8 @@ return args switch
     ["standing"] => await StandingAtSize.RunAsync([10_000, 100_000, 1_000_000]),
     ["standing", .. var steps] when steps.All(step => Number(step, 10_000, 10_000_000) is not null) =>
         await StandingAtSize.RunAsync([.. steps.Select(step => int.Parse(step, CultureInfo.InvariantCulture))]),
+    ["certificates"] => AgainstPython.Run(10_000),
+    ["certificates", var pages] when Number(pages, 100, 1_000_000) is { } count => AgainstPython.Run((int)count),
     _ => Usage(),
 };
 
@@ -30,6 +32,7 @@ static int Usage()
         stream [answers …]    so many answers through the tallies, one run each ({FewestAnswers} to {MostAnswers}; left out: 1, 10, 100 million)
         records [sittings …]  so many sittings of 50 answers in an embedded database, analysed one run each (10 to 200000; left out: 2000, 20000)
         standing [certifications …] an employer's pages and the daily rounds beside so many certifications (10000 to 10000000; left out: 10 thousand, 100 thousand, 1 million)
+        certificates [pages]  so many certificates, unsigned and signed, beside ReportLab and WeasyPrint (100 to 1000000; left out: 10000)
         """);
     return 2;
 }

@@ -4,11 +4,12 @@ using System.Text;
 
 namespace Training.Documents.Signatures;
 
-/// <summary>The entry of a signature in a file, as <see cref="PdfSignature"/> writes it, byte for byte.</summary>
+/// <summary>The entry of a signature in a file, as <see cref="PdfSignature"/> writes it.</summary>
 /// <param name="Start">Where the signature begins: its angle bracket.</param>
 /// <param name="End">The byte behind its closing bracket.</param>
 /// <param name="SignedEnd">The end of what it says was signed.</param>
 /// <param name="SignedAt">The claimed time.</param>
+/// <remarks>It says where everything is. Other spellings of it need no refusal here: the signature covers all of it but the signature itself.</remarks>
 internal readonly record struct SignatureEntry(int Start, int End, long SignedEnd, DateTimeOffset SignedAt)
 {
     private const string TimeKey = "/M(";
@@ -18,14 +19,9 @@ internal readonly record struct SignatureEntry(int Start, int End, long SignedEn
     /// <param name="at">Where its ranges begin, right behind <see cref="PdfSignature.EntryKey"/>.</param>
     public static SignatureEntry? Read(ReadOnlySpan<byte> file, int at)
     {
-        var range = file[at..];
-        if (range.Length < PdfSignature.RangeLength) return null;
-        range = range[..PdfSignature.RangeLength];
-        if (ReadNumbers(range) is not var (start, end, length)) return null;
-        // Written again and compared: no other spaces, signs or zeros in front.
-        if (!range.SequenceEqual(Encoding.ASCII.GetBytes(PdfSignature.Range(start, end, length)))) return null;
+        if (file.Length < at + PdfSignature.RangeLength || ReadNumbers(file.Slice(at, PdfSignature.RangeLength)) is not var (start, end, length)) return null;
         if (start != at + PdfSignature.RangeLength + PdfSignature.ContentsKey.Length || end <= start + 1 || end > file.Length) return null;
-        if (!file[..start].EndsWith(Encoding.ASCII.GetBytes(PdfSignature.ContentsKey)) || file[start] != '<' || file[end - 1] != '>') return null;
+        if (file[start] != '<' || file[end - 1] != '>') return null;
         return ReadTime(file[end..]) is { } signedAt ? new(start, end, (long)end + length, signedAt) : null;
     }
 

@@ -64,6 +64,25 @@ public sealed class SignedPdfTests(ITestOutputHelper output)
     public void A_PDF_that_another_program_signed_in_another_form_is_not_called_unsigned() =>
         Assert.Equal(new PdfVerdict.NotCanonical(CanonicalFault.Entry), Check("%PDF-1.7 /SubFilter/adbe.pkcs7.detached/ByteRange [0 1 2 3]/Contents <00>"u8));
 
+    [Theory]
+    [InlineData("[0 -5 100 3]")]
+    [InlineData("[0 100 -5 3]")]
+    [InlineData("[0 100 200 -2147483648]")]
+    [InlineData("[0 2147483647 2147483647 2147483647]")]
+    [InlineData("[0 99999999999 99999999999 99999999999]")]
+    [InlineData("[0 0 0 0]")]
+    [InlineData("[0 1 2")]
+    [InlineData("[0 ")]
+    [InlineData("[1 1 2 3]")]
+    [InlineData("")]
+    public void Ranges_that_point_nowhere_are_refused_and_stop_nothing(string range)
+    {
+        var entry = Encoding.ASCII.GetBytes("%PDF-1.7 " + PdfSignature.EntryKey + range);
+
+        Assert.Equal(new PdfVerdict.NotCanonical(CanonicalFault.Entry), Check(entry));
+        Assert.Equal(new PdfVerdict.NotCanonical(CanonicalFault.Entry), Check([.. entry, .. "/Contents<00>/M(D:20261125183015Z)"u8, .. new byte[400]]));
+    }
+
     [Fact]
     public void A_thousand_papers_with_one_byte_changed_at_random_are_all_refused_and_none_stops_the_check()
     {

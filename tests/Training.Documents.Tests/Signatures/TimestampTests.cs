@@ -1,4 +1,6 @@
+using System.Formats.Asn1;
 using System.Security.Cryptography;
+using System.Text;
 using Training.Documents.Signatures;
 
 namespace Training.Documents.Tests.Signatures;
@@ -83,6 +85,22 @@ public sealed class TimestampTests : IDisposable
         Assert.Null(Timestamp.Read([.. token, 0], mine));
         Assert.Null(Timestamp.Read(token[..^1], mine));
         Assert.Null(Timestamp.Read([], mine));
+    }
+
+    [Fact]
+    public void A_paper_that_carries_the_token_of_another_is_refused()
+    {
+        var paper = Signing.Paper(Signing.Signer with { Timestamp = new(RandomNumberGenerator.GetBytes(16), Answer) });
+        var entry = SignatureEntry.Read(paper, paper.AsSpan().IndexOf(Encoding.ASCII.GetBytes(PdfSignature.EntryKey)) + PdfSignature.EntryKey.Length)!.Value;
+        var room = Convert.FromHexString(Encoding.ASCII.GetString(paper, entry.Start + 1, entry.End - entry.Start - 2));
+        AsnDecoder.ReadEncodedValue(room, AsnEncodingRules.DER, out _, out _, out var length);
+        var (value, _) = CmsSignature.ReadVariable(room.AsMemory(0, length));
+        var other = new TimestampAuthority(RandomNumberGenerator.GetBytes(16), Answer).Stamp(RandomNumberGenerator.GetBytes(71));
+
+        var cms = new CmsSignature(Signing.Certificate, SignedPdf.Digest(paper, entry.Start, entry.End)).Encode(value, other);
+        Encoding.ASCII.GetBytes(Convert.ToHexString(cms).PadRight(2 * room.Length, '0'), paper.AsSpan(entry.Start + 1));
+
+        Assert.Equal(new PdfVerdict.NotCanonical(CanonicalFault.Timestamp), SignedPdf.Check(paper, [Signing.Certificate]));
     }
 
     private ReadOnlyMemory<byte> Answer(ReadOnlyMemory<byte> request)
