@@ -30,7 +30,10 @@ public abstract record PdfVerdict
     /// <summary>It names a certificate of ours, and its bytes are not those that were signed.</summary>
     public sealed record Changed : PdfVerdict;
 
-    /// <summary>Every byte is as it was signed. Whether the certificate still holds, or another took its place, the records know.</summary>
+    /// <summary>
+    /// Every byte is as it was signed; only a timestamp may have been put in or taken out since, for none can lie under the signature that it stamps. Whether the
+    /// certificate still holds, or another took its place, the records know.
+    /// </summary>
     /// <param name="Serial">As the document names it, or null where it names none.</param>
     /// <param name="SignedAt">As the signer claimed, UTC.</param>
     /// <param name="Signer">The one of the given certificates that signed it.</param>

@@ -91,16 +91,33 @@ public sealed class TimestampTests : IDisposable
     public void A_paper_that_carries_the_token_of_another_is_refused()
     {
         var paper = Signing.Paper(Signing.Signer with { Timestamp = new(RandomNumberGenerator.GetBytes(16), Answer) });
+        var other = new TimestampAuthority(RandomNumberGenerator.GetBytes(16), Answer).Stamp(RandomNumberGenerator.GetBytes(71));
+
+        Assert.Equal(new PdfVerdict.NotCanonical(CanonicalFault.Timestamp), SignedPdf.Check(WithToken(paper, other), [Signing.Certificate]));
+    }
+
+    [Fact]
+    public void A_token_that_somebody_took_out_leaves_a_genuine_paper_with_other_bytes()
+    {
+        var paper = Signing.Paper(Signing.Signer with { Timestamp = new(RandomNumberGenerator.GetBytes(16), Answer) });
+
+        var bare = WithToken(paper, []);
+
+        Assert.Null(Assert.IsType<PdfVerdict.Genuine>(SignedPdf.Check(bare, [Signing.Certificate])).Timestamp);
+        Assert.NotEqual(SHA256.HashData(paper), SHA256.HashData(bare));
+    }
+
+    private static byte[] WithToken(byte[] paper, byte[] token)
+    {
         var entry = SignatureEntry.Read(paper, paper.AsSpan().IndexOf(Encoding.ASCII.GetBytes(PdfSignature.EntryKey)) + PdfSignature.EntryKey.Length)!.Value;
         var room = Convert.FromHexString(Encoding.ASCII.GetString(paper, entry.Start + 1, entry.End - entry.Start - 2));
         AsnDecoder.ReadEncodedValue(room, AsnEncodingRules.DER, out _, out _, out var length);
         var (value, _) = CmsSignature.ReadVariable(room.AsMemory(0, length));
-        var other = new TimestampAuthority(RandomNumberGenerator.GetBytes(16), Answer).Stamp(RandomNumberGenerator.GetBytes(71));
 
-        var cms = new CmsSignature(Signing.Certificate, SignedPdf.Digest(paper, entry.Start, entry.End)).Encode(value, other);
-        Encoding.ASCII.GetBytes(Convert.ToHexString(cms).PadRight(2 * room.Length, '0'), paper.AsSpan(entry.Start + 1));
-
-        Assert.Equal(new PdfVerdict.NotCanonical(CanonicalFault.Timestamp), SignedPdf.Check(paper, [Signing.Certificate]));
+        var cms = new CmsSignature(Signing.Certificate, SignedPdf.Digest(paper, entry.Start, entry.End)).Encode(value, token);
+        var changed = (byte[])paper.Clone();
+        Encoding.ASCII.GetBytes(Convert.ToHexString(cms).PadRight(2 * room.Length, '0'), changed.AsSpan(entry.Start + 1));
+        return changed;
     }
 
     private ReadOnlyMemory<byte> Answer(ReadOnlyMemory<byte> request)
