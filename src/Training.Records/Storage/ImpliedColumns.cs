@@ -24,7 +24,7 @@ public static class ImpliedColumns
         while (true)
         {
             var left = await records.Periods.Where(period => period.GraceEndsOn == DateOnly.MinValue)
-                .Select(period => new { period.ExpiresOn, period.Window, period.Grace }).Distinct().Take(Rows).ToListAsync(cancellation);
+                .Select(period => new { period.ExpiresOn, period.Window, period.Grace }).Distinct().OrderBy(alike => alike.ExpiresOn).Take(Rows).ToListAsync(cancellation);
             if (left.Count == 0) return;
             foreach (var alike in left)
             {

@@ -64,8 +64,7 @@ public sealed class DigestSweep(IDbContextFactory<RecordsContext> factory, Cours
                           where employment.EmployerId == employerId && employment.StartsOn <= today && (employment.EndsOn == null || employment.EndsOn >= today)
                           join reminder in records.Reminders on employment.PersonId equals reminder.PersonId
                           where reminder.MailId == null && reminder.MadeAt > since
-                          orderby employment.PersonId
-                          select employment.PersonId).Distinct().Take(MostLines).ToListAsync(cancellation);
+                          select employment.PersonId).Distinct().OrderBy(id => id).Take(MostLines).ToListAsync(cancellation);
         var held = Holds.On(await records.HoldsOfAsync(records.Employments
             .Where(row => row.EmployerId == employerId && row.StartsOn <= today && (row.EndsOn == null || row.EndsOn >= today)).Select(row => row.PersonId), cancellation), today)
             .Select(hold => hold.PersonId).Distinct().Take(MostLines).ToList();
