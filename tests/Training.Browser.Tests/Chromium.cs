@@ -34,7 +34,7 @@ public sealed class Chromium : IAsyncLifetime
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new()
         {
-            ExecutablePath = Environment.GetEnvironmentVariable("TEST_CHROMIUM") ?? "/usr/bin/chromium",
+            ExecutablePath = Environment.GetEnvironmentVariable("TEST_CHROMIUM") ?? "/usr/bin/chromium-headless-shell",
             ChromiumSandbox = false,
             Args =
             [

@@ -14,8 +14,6 @@ public sealed class ClassPlanReading(RecordsContext records, CourseShelf shelf)
 {
     private const int YearsBound = 2;
 
-    private const int MostInstructors = 200;
-
     private const int PeopleABatch = 200;
 
     /// <summary>What a plan rests on as things stand today.</summary>
@@ -109,7 +107,9 @@ public sealed class ClassPlanReading(RecordsContext records, CourseShelf shelf)
     {
         var appointed = await records.Appointments.AsNoTracking()
             .Where(row => row.Role == AppointedRole.Instructor && row.StartsOn <= plan.EndsOn && (row.EndsOn == null || row.EndsOn >= plan.StartsOn))
-            .OrderBy(row => row.PersonId).Take(MostInstructors).ToListAsync(cancellation);
+            // Who has told of no free days is never planned.
+            .Where(row => records.InstructorDays.Any(days => days.IsFree && days.InstructorId == row.PersonId && days.StartsOn <= plan.EndsOn && days.EndsOn >= plan.StartsOn))
+            .OrderBy(row => row.PersonId).Take(InstructorQueries.Most).ToListAsync(cancellation);
         Guid[] ids = [.. appointed.Select(row => row.PersonId).Distinct()];
         var files = await records.InstructorFilesAsync(ids, plan.StartsOn, cancellation);
         var free = await records.InstructorDaysAsync(ids, plan.StartsOn, cancellation);

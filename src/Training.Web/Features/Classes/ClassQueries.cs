@@ -7,7 +7,7 @@ namespace Training.Web.Features.Classes;
 /// <summary>Reads classes for a lead.</summary>
 public static class ClassQueries
 {
-    /// <summary>Most classes of each list, and most names of each list of a class.</summary>
+    /// <summary>Most classes of each list.</summary>
     public const int Most = 200;
 
     /// <summary>Classes on a day or later, the next first.</summary>
@@ -24,11 +24,11 @@ public static class ClassQueries
     public static Task<ClassLine?> FindClassAsync(this RecordsContext records, Guid id, CancellationToken cancellation) =>
         records.Lines(records.Classes.Where(one => one.Id == id)).SingleOrDefaultAsync(cancellation);
 
-    /// <summary>People by name, as on a day.</summary>
+    /// <summary>People by name, as on a day; no more than a list of instructors holds.</summary>
     public static async Task<IReadOnlyList<PersonChoice>> ChoicesAsync(
         this RecordsContext records, IQueryable<Guid> people, DateOnly day, CancellationToken cancellation)
     {
-        var ids = await people.Distinct().OrderBy(id => id).Take(Most).ToListAsync(cancellation);
+        var ids = await people.Distinct().OrderBy(id => id).Take(InstructorQueries.Most).ToListAsync(cancellation);
         var names = await records.NamesOfAsync(ids, day, cancellation);
         return [.. ids.Select(id => new PersonChoice(id, names.GetValueOrDefault(id)))
             .OrderBy(one => one.Name is null).ThenBy(one => one.Name, StringComparer.Create(CultureInfo.CurrentCulture, CompareOptions.IgnoreCase))];

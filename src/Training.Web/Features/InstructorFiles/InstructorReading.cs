@@ -12,6 +12,7 @@ namespace Training.Web.Features.InstructorFiles;
 public sealed class InstructorReading(RecordsContext records, CourseShelf shelf, OurProvider provider, TimeProvider clock)
 {
     private const int MostRows = 200;
+    private const int MostEmployers = 1000;
 
     /// <summary>The day that files are read on.</summary>
     public DateOnly Today => provider.DayOf(clock.GetUtcNow());
@@ -53,7 +54,7 @@ public sealed class InstructorReading(RecordsContext records, CourseShelf shelf,
             personId, .. competences.Select(line => line.Row.LeadId), .. conflicts.Select(line => line.Row.LeadId), .. conflicts.Select(line => line.Row.OtherPersonId).OfType<Guid>(),
         ];
         var names = await records.NamesOfAsync(people, today, cancellation);
-        var choices = await records.Employers.OrderBy(employer => employer.NameKey).Take(MostRows).Select(employer => new { employer.Id, employer.Name }).ToListAsync(cancellation);
+        var choices = await records.Employers.OrderBy(employer => employer.NameKey).Take(MostEmployers).Select(employer => new { employer.Id, employer.Name }).ToListAsync(cancellation);
         return new(
             personId, names.GetValueOrDefault(personId), today, await records.IsAppointedAsync(personId, AppointedRole.Instructor, today, cancellation),
             personId == visitorId, file, competences, conflicts, ThroughOf(file), shelf.Courses.Titles(language), names,

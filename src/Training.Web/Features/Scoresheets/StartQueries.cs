@@ -97,13 +97,15 @@ internal static class StartQueries
     private static async Task<IReadOnlyList<(Guid Id, string Name)>> WatchersAsync(
         this RecordsContext records, Guid classId, Guid candidateId, Guid scorerId, DateOnly day, CancellationToken cancellation)
     {
-        var people = await records.SeatsHeld().Where(row => row.ClassId == classId).Select(row => row.PersonId)
+        var there = await records.SeatsHeld().Where(row => row.ClassId == classId).Select(row => row.PersonId)
             .Union(records.ClassTeachings.Where(row => row.ClassId == classId).Select(row => row.InstructorId))
             .Union(records.ClassScorers.Where(row => row.ClassId == classId).Select(row => row.InstructorId))
-            .Union(records.Appointments
-                .Where(row => row.Role == AppointedRole.ProgrammeLead && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))
-                .Select(row => row.PersonId))
             .OrderBy(id => id).Take(MostWatchers).ToListAsync(cancellation);
+        // Apart, so that many leads never push out who stands beside.
+        var leads = await records.Appointments
+            .Where(row => row.Role == AppointedRole.ProgrammeLead && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))
+            .Select(row => row.PersonId).Distinct().OrderBy(id => id).Take(InstructorQueries.Most).ToListAsync(cancellation);
+        var people = there.Union(leads).ToList();
         var names = await records.NamesAsync(people, day, cancellation);
         return [.. people.Where(id => id != candidateId && id != scorerId).Select(id => (id, names[id])).OrderBy(person => person.Item2, StringComparer.CurrentCulture)];
     }
