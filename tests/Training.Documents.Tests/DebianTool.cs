@@ -8,6 +8,9 @@ internal static class DebianTool
 {
     public static string Qpdf(byte[] pdf, params string[] arguments) => RunOn(pdf, "qpdf", "qpdf", [.. arguments, "{file}"]);
 
+    /// <summary>The file with its streams laid open.</summary>
+    public static string Streams(byte[] pdf) => RunOn(pdf, "qpdf", "qpdf", "--qdf", "--warning-exit-0", "{file}", "-");
+
     public static string Fonts(byte[] pdf) => RunOn(pdf, "pdffonts", "poppler-utils", "{file}");
 
     public static string Info(byte[] pdf, params string[] arguments) => RunOn(pdf, "pdfinfo", "poppler-utils", [.. arguments, "{file}"]);

@@ -1,5 +1,6 @@
 using Training.Courses;
 using Training.Documents.Fonts;
+using Training.Documents.Typesetting;
 
 namespace Training.Documents.Certificates;
 
@@ -9,41 +10,26 @@ public static class CertificateChecks
     /// <summary>Adds every problem of the page, each with its field as the place.</summary>
     /// <param name="page">The page; its texts come from rosters, courses and settings.</param>
     /// <param name="fonts">The faces that it would be printed in.</param>
-    /// <param name="problems">Receives the problems (<see cref="CertificateProblems"/>).</param>
+    /// <param name="problems">Receives the problems (<see cref="PaperProblems"/>).</param>
     /// <returns>True where nothing was added.</returns>
     public static bool CanPrint(CertificatePage page, FontFaces fonts, ICollection<Problem> problems)
     {
         var before = problems.Count;
-        foreach (var (field, text, longest) in Fields(page))
-        {
-            var composed = text.Normalize().Trim();
-            if (composed.Length == 0) problems.Add(new(CertificateProblems.FieldEmpty, Place.Of(field)));
-            if (composed.Length > longest)
-            {
-                problems.Add(new(CertificateProblems.FieldTooLong, Place.Of(field), FormattableString.Invariant($"{composed.Length}"), FormattableString.Invariant($"{longest}")));
-            }
-
-            var missing = fonts.FindMissing(composed);
-            if (missing.Count > 0) problems.Add(new(CertificateProblems.CharacterMissing, Place.Of(field), string.Join(' ', missing)));
-        }
-
+        var fields = new FieldChecks(fonts, problems);
+        fields.Required("provider-name", page.ProviderName, CertificatePage.LongestTitle);
+        fields.Required("provider-address", page.ProviderAddress, CertificatePage.LongestAddress);
+        fields.Required("worker-name", page.WorkerName, CertificatePage.LongestName);
+        fields.Required("trainee-number", page.TraineeNumber, CertificatePage.LongestNumber);
+        fields.Required("scheme-title", page.SchemeTitle, CertificatePage.LongestTitle);
+        fields.Required("scheme-revision", page.SchemeRevision, CertificatePage.LongestNumber);
+        fields.Required("shown-text", page.ShownText, CertificatePage.LongestShown);
+        if (page.Place is not null) fields.Required("place", page.Place, CertificatePage.LongestTitle);
+        if (page.Credits is not null) fields.Required("credits", page.Credits, CertificatePage.LongestTitle);
+        if (page.DecidedBy is not null) fields.Required("decided-by", page.DecidedBy, CertificatePage.LongestName);
+        fields.Required("serial", page.Serial, CertificatePage.LongestNumber);
+        fields.Required("revision", page.Revision, CertificatePage.LongestNumber);
+        fields.Required("check-address", page.CheckAddress, CertificatePage.LongestCheckAddress);
+        fields.Required("code-address", page.CodeAddress, CertificatePage.LongestCodeAddress);
         return problems.Count == before;
-    }
-
-    private static IEnumerable<(string Field, string Text, int Longest)> Fields(CertificatePage page)
-    {
-        yield return ("provider-name", page.ProviderName, CertificatePage.LongestTitle);
-        yield return ("provider-address", page.ProviderAddress, CertificatePage.LongestAddress);
-        yield return ("worker-name", page.WorkerName, CertificatePage.LongestName);
-        yield return ("trainee-number", page.TraineeNumber, CertificatePage.LongestNumber);
-        yield return ("scheme-title", page.SchemeTitle, CertificatePage.LongestTitle);
-        yield return ("scheme-revision", page.SchemeRevision, CertificatePage.LongestNumber);
-        yield return ("shown-text", page.ShownText, CertificatePage.LongestShown);
-        if (page.Place is not null) yield return ("place", page.Place, CertificatePage.LongestTitle);
-        if (page.Credits is not null) yield return ("credits", page.Credits, CertificatePage.LongestTitle);
-        if (page.DecidedBy is not null) yield return ("decided-by", page.DecidedBy, CertificatePage.LongestName);
-        yield return ("serial", page.Serial, CertificatePage.LongestNumber);
-        yield return ("revision", page.Revision, CertificatePage.LongestNumber);
-        yield return ("check-address", page.CheckAddress, CertificatePage.LongestCheckAddress);
     }
 }

@@ -1,4 +1,5 @@
 using Training.Courses;
+using Training.Documents.Typesetting;
 
 namespace Training.Documents.Certificates;
 
@@ -23,13 +24,16 @@ public sealed record CertificatePage
     /// <summary>Greatest length of <see cref="TraineeNumber"/>, <see cref="Serial"/>, <see cref="SchemeRevision"/> and <see cref="Revision"/>.</summary>
     public const int LongestNumber = 24;
 
-    /// <summary>Greatest length of <see cref="CheckAddress"/>: a module of its QR code then is 0.6 mm at least.</summary>
+    /// <summary>Greatest length of <see cref="CheckAddress"/>.</summary>
     public const int LongestCheckAddress = 200;
+
+    /// <summary>Greatest length of <see cref="CodeAddress"/>: a module of its QR code then is 0.4 mm at least.</summary>
+    public const int LongestCodeAddress = 624;
 
     /// <summary>The language of every word on the page that is not a name.</summary>
     public required Language Language { get; init; }
 
-    /// <summary>The paper.</summary>
+    /// <summary>The paper; always landscape.</summary>
     public required PaperSize Paper { get; init; }
 
     /// <summary>Which of the two kinds of paper this is; its words follow (docs/rules.md, "Two kinds").</summary>
@@ -92,8 +96,11 @@ public sealed record CertificatePage
     /// <summary>Which revision of the paper this is.</summary>
     public required string Revision { get; init; }
 
-    /// <summary>Address of the public check page for this serial: exactly what the QR code holds.</summary>
+    /// <summary>Address of the public check page for this serial, for whoever types it.</summary>
     public required string CheckAddress { get; init; }
+
+    /// <summary>Exactly what the QR code holds: that address, with what a phone can check without a network behind it. ASCII.</summary>
+    public required string CodeAddress { get; init; }
 
     /// <summary>Made by the demonstration: the paper is stamped so that it cannot be used.</summary>
     public required bool IsDemonstration { get; init; }

@@ -1,19 +1,15 @@
-using System.Globalization;
 using System.Resources;
 using Training.Courses;
+using Training.Documents.Typesetting;
 
 namespace Training.Documents.Certificates;
 
 /// <summary>Every sentence of a page in its language: the resource texts with the page's values in them.</summary>
 internal sealed class CertificateWords(CertificatePage page)
 {
-    private static readonly ResourceManager Texts = new("Training.Documents.Certificates.CertificateText", typeof(CertificateWords).Assembly);
+    private static readonly ResourceManager Texts = Wording.TextsBeside(typeof(CertificateWords), "CertificateText");
 
-    private readonly CultureInfo _culture = CultureInfo.GetCultureInfo(page.Language switch
-    {
-        Language.English => "en-US",
-        Language.Spanish => "es-US",
-    });
+    private readonly Wording _words = new(Texts, page.Language);
 
     public string Title => ByKind("TitleTraining", "TitleCertification");
 
@@ -21,19 +17,19 @@ internal sealed class CertificateWords(CertificatePage page)
 
     public string Met => ByKind("MetTraining", "MetCertification");
 
-    public string TraineeNumber => Text("TraineeNumber", page.TraineeNumber);
+    public string TraineeNumber => _words.Text("TraineeNumber", page.TraineeNumber);
 
-    public string Rules => Text("Rules", Written(page.SchemeEffectiveFrom), page.SchemeRevision);
+    public string Rules => _words.Text("Rules", _words.Date(page.SchemeEffectiveFrom), page.SchemeRevision);
 
-    public string ScopeLabel => Text("Scope");
+    public string ScopeLabel => _words.Text("Scope");
 
-    public string EffectiveLabel => Text("EffectiveOn");
+    public string EffectiveLabel => _words.Text("EffectiveOn");
 
-    public string Effective => Written(page.EffectiveOn);
+    public string Effective => _words.Date(page.EffectiveOn);
 
-    public string ExpiryLabel => Text("ExpiresOn");
+    public string ExpiryLabel => _words.Text("ExpiresOn");
 
-    public string Expiry => Written(page.ExpiresOn);
+    public string Expiry => _words.Date(page.ExpiresOn);
 
     /// <summary>How the expiry was counted. It may not claim "the same day" where the month was too short for it.</summary>
     public string Counted
@@ -41,87 +37,66 @@ internal sealed class CertificateWords(CertificatePage page)
         get
         {
             var sentence = page.Validity.Unit == DurationUnit.Days ? "DaysOn" : page.ExpiresOn.Day == page.CountedFrom.Day ? "SameDay" : "LastDay";
-            return Text(sentence, Written(page.CountedFrom), ValidityLength);
+            return _words.Text(sentence, _words.Date(page.CountedFrom), ValidityLength);
         }
     }
 
-    public string DecidedLabel => Text("DecidedBy");
+    public string DecidedLabel => _words.Text("DecidedBy");
 
-    public string Decided => page.DecidedBy is null ? Text("PublishedRule") : Text("ResponsiblePerson", page.DecidedBy);
+    public string Decided => page.DecidedBy is null ? _words.Text("PublishedRule") : _words.Text("ResponsiblePerson", page.DecidedBy);
 
-    public string DecidedOn => Text("DecidedOn", Written(page.DecidedOn));
+    public string DecidedOn => _words.Text("DecidedOn", _words.Date(page.DecidedOn));
 
-    public string PlaceLabel => Text("Place");
+    public string PlaceLabel => _words.Text("Place");
 
-    public string Place => page.Place ?? Text("NotStated");
+    public string Place => page.Place ?? _words.Text("NotStated");
 
-    public string HoursLabel => Text("Hours");
+    public string HoursLabel => _words.Text("Hours");
 
     public string Hours => page.Hours switch
     {
-        null => Text("NotStated"),
-        1 => Text("HourOne", Number(1)),
-        { } hours => Text("HourMany", Number(hours)),
+        null => _words.Text("NotStated"),
+        1 => _words.Text("HourOne", _words.Number(1)),
+        { } hours => _words.Text("HourMany", _words.Number(hours)),
     };
 
-    public string CreditsLabel => Text("Credits");
+    public string CreditsLabel => _words.Text("Credits");
 
-    public string Credits => page.Credits ?? Text("NoCredits");
+    public string Credits => page.Credits ?? _words.Text("NoCredits");
 
-    public string Limits => Text("Limits");
+    public string Limits => _words.Text("Limits");
 
-    public string Check => Text("Check");
+    public string Check => _words.Text("Check");
 
-    public string CodeAlternative => Text("CodeAlternative", page.CheckAddress);
+    public string CodeAlternative => _words.Text("CodeAlternative", page.CheckAddress);
 
-    public string SerialLabel => Text("Serial");
+    public string SerialLabel => _words.Text("Serial");
 
-    /// <summary>In groups of four, as people read numbers to each other; the last may be shorter.</summary>
-    public string Serial => string.Join(' ', page.Serial.Chunk(4).Select(group => new string(group)));
+    public string Serial => Wording.Grouped(page.Serial);
 
-    public string Revision => Text("PaperRevision", page.Revision);
+    public string Revision => _words.Text("PaperRevision", page.Revision);
 
-    public string PlateAlternative => Text("PlateAlternative");
+    public string PlateAlternative => _words.Text("PlateAlternative");
 
-    public string CautionLabel => Text("Caution");
+    public string Caution => _words.Text("CautionText");
 
-    public string Caution => Text("CautionText");
+    public string Property => _words.Text("Property", page.ProviderName);
 
-    public string Property => Text("Property", page.ProviderName);
-
-    public string Demo => Text("Demo");
-
-    public string DemoDetail => Text("DemoDetail");
-
-    public string DocumentTitle => Text("DocumentTitle", Title, page.SchemeTitle, page.WorkerName);
+    public string DocumentTitle => _words.Text("DocumentTitle", Title, page.SchemeTitle, page.WorkerName);
 
     private string ValidityLength => (page.Validity.Unit, page.Validity.Count) switch
     {
-        (DurationUnit.Days, 1) => Text("DayOne"),
-        (DurationUnit.Days, var days) => Text("DayMany", Number(days)),
-        (DurationUnit.Months, 1) => Text("MonthOne"),
-        (DurationUnit.Months, var months) => Text("MonthMany", Number(months)),
-        (DurationUnit.Years, 1) => Text("YearOne"),
-        (DurationUnit.Years, var years) => Text("YearMany", Number(years)),
+        (DurationUnit.Days, 1) => _words.Text("DayOne"),
+        (DurationUnit.Days, var days) => _words.Text("DayMany", _words.Number(days)),
+        (DurationUnit.Months, 1) => _words.Text("MonthOne"),
+        (DurationUnit.Months, var months) => _words.Text("MonthMany", _words.Number(months)),
+        (DurationUnit.Years, 1) => _words.Text("YearOne"),
+        (DurationUnit.Years, var years) => _words.Text("YearMany", _words.Number(years)),
     };
 
-    private string ByKind(string training, string certification) => Text(page.Kind switch
+    private string ByKind(string training, string certification) => _words.Text(page.Kind switch
     {
         SchemeKind.CertificateOfTraining => training,
         SchemeKind.Certification => certification,
     });
-
-    private string Written(DateOnly date) => date.ToString(page.Language switch
-    {
-        Language.English => "d MMMM yyyy",
-        Language.Spanish => "d 'de' MMMM 'de' yyyy",
-    }, _culture);
-
-    private string Number(decimal number) => number.ToString("0.##", _culture);
-
-    private string Text(string name, params object[] values)
-    {
-        var text = Texts.GetString(name, _culture) ?? throw new MissingManifestResourceException(name);
-        return values.Length == 0 ? text : string.Format(_culture, text, values);
-    }
 }

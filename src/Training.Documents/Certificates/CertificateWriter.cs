@@ -1,10 +1,7 @@
-using PdfSharp;
-using PdfSharp.Drawing;
-using PdfSharp.Pdf;
-using PdfSharp.UniversalAccessibility;
 using Training.Courses;
 using Training.Documents.Fonts;
 using Training.Documents.Signatures;
+using Training.Documents.Typesetting;
 
 namespace Training.Documents.Certificates;
 
@@ -29,40 +26,19 @@ public static class CertificateWriter
     public static byte[] Write(CertificatePage page, FontFaces fonts, PdfSigner? signer = null)
     {
         RefuseBrokenPromises(page, fonts);
-        using var document = new PdfDocument();
-        // Before the first page: the package tags only what is drawn after it.
-        var tags = UAManager.ForDocument(document).StructureBuilder;
         var words = new CertificateWords(page);
-        Describe(document, page, words);
-        var sheet = document.AddPage();
-        sheet.Size = page.Paper switch
-        {
-            PaperSize.UsLetter => PageSize.Letter,
-            PaperSize.A4 => PageSize.A4,
-        };
-        sheet.Orientation = PageOrientation.Landscape;
-
-        using (var graphics = XGraphics.FromPdfPage(sheet))
-        {
-            new CertificateLayout(page, new(graphics, tags, fonts, sheet.Height.Point), sheet.Width.Point, sheet.Height.Point).Draw();
-        }
-
-        var signature = signer is null ? null : PdfSignature.AddTo(document, sheet, signer);
-        using var bytes = new MemoryStream();
-        document.Save(bytes);
-        var file = bytes.ToArray();
-        signature?.Sign(file);
-        return file;
+        var decidedAt = new DateTimeOffset(page.DecidedOn, TimeOnly.MinValue, TimeSpan.Zero);
+        using var document = new PrintedDocument(new(page.Language, words.DocumentTitle, page.ProviderName, words.Serial, decidedAt), fonts);
+        var (height, width) = page.Paper.Sides();
+        new CertificateLayout(page, document.Ruler, document.AddPage(width, height), width, height).Draw();
+        return document.Save(signer);
     }
 
     private static void RefuseBrokenPromises(CertificatePage page, FontFaces fonts)
     {
         var problems = new List<Problem>();
-        if (!CertificateChecks.CanPrint(page, fonts, problems))
-        {
-            throw new ArgumentException($"The page cannot be printed: {string.Join("; ", problems.Select(problem => $"{problem.Place.Part} {problem.Code}"))}.", nameof(page));
-        }
-
+        CertificateChecks.CanPrint(page, fonts, problems);
+        Promises.ThrowIfAny(problems, nameof(page));
         if (page is { Kind: SchemeKind.Certification, DecidedBy: null })
         {
             throw new ArgumentException("A certification is decided by a named lead.", nameof(page));
@@ -72,15 +48,5 @@ public static class CertificateWriter
         {
             throw new ArgumentException($"{page.Validity} after {page.CountedFrom:O} is not {page.ExpiresOn:O}.", nameof(page));
         }
-    }
-
-    private static void Describe(PdfDocument document, CertificatePage page, CertificateWords words)
-    {
-        document.Language = page.Language.Tag();
-        document.ViewerPreferences.DisplayDocTitle = true;
-        document.Info.Title = words.DocumentTitle.Normalize();
-        document.Info.Author = page.ProviderName.Normalize();
-        document.Info.Subject = words.Serial;
-        document.Info.CreationDate = page.DecidedOn.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc);
     }
 }

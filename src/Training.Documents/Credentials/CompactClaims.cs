@@ -70,7 +70,7 @@ public sealed record CompactClaims(
         if (kind is null || json.FindText("jti") is not { } jti || !Serial.TryParse(jti, out var serial) || serial.Value != jti) return null;
         if (json.FindText("iss") is not { } issuer || json.FindText("name") is not { } name) return null;
         if (json.FindText("sch") is not { } scheme || json.FindText("ver") is not { } version) return null;
-        if (json.FindWhole("idx", StatusList.Entries - 1) is not { } index) return null;
+        if (json.FindWhole("idx", StatusList.MostEntries - 1) is not { } index) return null;
         if (json.FindInstant("nbf") is not { } from || json.FindInstant("exp") is not { } until) return null;
         var isDemonstration = json.TryGetProperty("demo", out var demo);
         if (isDemonstration && demo.ValueKind != JsonValueKind.True) return null;

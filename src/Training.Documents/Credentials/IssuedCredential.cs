@@ -70,15 +70,15 @@ public sealed record IssuedCredential
     /// <summary>The provider's name.</summary>
     public required string ProviderName { get; init; }
 
-    /// <summary>Its place in the status lists, the same in each; drawn by <see cref="StatusList.DrawIndex"/>.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">The lists have no such place.</exception>
+    /// <summary>Its place in the status lists, the same in each; drawn below <see cref="StatusList.SizeFor"/> and never given twice.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">No list has such a place.</exception>
     public required int StatusIndex
     {
         get => _statusIndex;
         init
         {
             ArgumentOutOfRangeException.ThrowIfNegative(value);
-            ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(value, StatusList.Entries);
+            ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(value, StatusList.MostEntries);
             _statusIndex = value;
         }
     }

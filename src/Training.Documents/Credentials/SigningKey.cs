@@ -20,10 +20,17 @@ public sealed class SigningKey
     public PublicJwk Public { get; }
 
     /// <summary>Signs as RFC 7518, 3.3 (RS256) or 3.4 (ES256) says; of two ES256 signatures the one with the low s.</summary>
-    internal byte[] Sign(byte[] data) => _key switch
+    internal byte[] Sign(byte[] data)
     {
-        ECDsa key => LowS.Normalise(key.SignData(data, HashAlgorithmName.SHA256, DSASignatureFormat.IeeeP1363FixedFieldConcatenation)),
-        RSA key => key.SignData(data, HashAlgorithmName.SHA256, RSASignaturePadding.Pkcs1),
-        _ => throw new UnreachableException(),
-    };
+        // One key signs for all requests, and the framework promises of its keys that they serve one thread at a time.
+        lock (_key)
+        {
+            return _key switch
+            {
+                ECDsa key => LowS.Normalise(key.SignData(data, HashAlgorithmName.SHA256, DSASignatureFormat.IeeeP1363FixedFieldConcatenation)),
+                RSA key => key.SignData(data, HashAlgorithmName.SHA256, RSASignaturePadding.Pkcs1),
+                _ => throw new UnreachableException(),
+            };
+        }
+    }
 }

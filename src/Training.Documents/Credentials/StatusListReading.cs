@@ -6,13 +6,13 @@ namespace Training.Documents.Credentials;
 /// <summary>Reads status list credentials as strictly as tokens.</summary>
 public static class StatusListReading
 {
-    // A list in which every other paper were withdrawn takes 22,000 characters, and 30,000 once more as base64url.
-    private const int LongestText = 40_000;
+    // The longest list that does not compress takes 700,000 characters, and 935,000 once more as base64url.
+    private const int LongestText = 970_000;
 
-    /// <summary>The newest list of a purpose among the tokens at hand; null where none verifies.</summary>
+    /// <summary>The newest list of a purpose among the tokens at hand that has a place; null where none verifies, or none reaches so far.</summary>
     /// <remarks>How old it is is not judged: what an old list says of a withdrawal stays true, and whoever shows the rest shows its instant.</remarks>
-    public static (StatusList List, DateTimeOffset AsOf)? FindNewest(IssuerTrust trust, StatusPurpose purpose) =>
-        trust.StatusLists.Select(token => Find(token, purpose, trust)).OfType<(StatusList List, DateTimeOffset AsOf)>()
+    public static (StatusList List, DateTimeOffset AsOf)? FindNewest(IssuerTrust trust, StatusPurpose purpose, int index) =>
+        trust.StatusLists.Select(token => Find(token, purpose, trust)).OfType<(StatusList List, DateTimeOffset AsOf)>().Where(dated => dated.List.Has(index))
             .OrderByDescending(dated => dated.AsOf).Select(dated => ((StatusList, DateTimeOffset)?)dated).FirstOrDefault();
 
     private static (StatusList List, DateTimeOffset AsOf)? Find(string token, StatusPurpose purpose, IssuerTrust trust)

@@ -20,9 +20,9 @@ public static class TokenReading
 
     private static TokenVerdict Judge(CompactClaims claims, IssuerTrust trust, DateTimeOffset now)
     {
-        var withdrawals = StatusListReading.FindNewest(trust, StatusPurpose.Revocation);
+        var withdrawals = StatusListReading.FindNewest(trust, StatusPurpose.Revocation, claims.StatusIndex);
         if (withdrawals is { } withdrawn && withdrawn.List[claims.StatusIndex]) return new TokenVerdict.Withdrawn(claims, withdrawn.AsOf);
-        var suspensions = StatusListReading.FindNewest(trust, StatusPurpose.Suspension);
+        var suspensions = StatusListReading.FindNewest(trust, StatusPurpose.Suspension, claims.StatusIndex);
         if (suspensions is { } suspended && suspended.List[claims.StatusIndex]) return new TokenVerdict.Suspended(claims, suspended.AsOf);
         if (now < claims.ValidFrom) return new TokenVerdict.NotYetValid(claims);
         // RFC 7519, 4.1.4: from that second on.

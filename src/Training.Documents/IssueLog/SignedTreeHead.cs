@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Training.Documents.Credentials;
 
 namespace Training.Documents.IssueLog;
 
@@ -10,4 +11,7 @@ public sealed record SignedTreeHead(TreeHead Head, ReadOnlyMemory<byte> Signatur
     /// <summary>Whether the holder of the key signed this head.</summary>
     /// <param name="key">The issuer's public key on P-256.</param>
     public bool IsSignedBy(ECDsa key) => key.VerifyData(Head.SignedBytes(), Signature.Span, HashAlgorithmName.SHA256);
+
+    /// <summary>Whether the holder of a published key signed this head; false for a key of another kind.</summary>
+    public bool IsSignedBy(PublicJwk key) => key is PublicJwk.P256 && key.Verifies(Head.SignedBytes(), Signature.ToArray());
 }

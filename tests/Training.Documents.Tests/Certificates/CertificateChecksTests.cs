@@ -1,6 +1,7 @@
 using Training.Courses;
 using Training.Documents.Certificates;
 using Training.Documents.Fonts;
+using Training.Documents.Typesetting;
 
 namespace Training.Documents.Tests.Certificates;
 
@@ -18,7 +19,7 @@ public sealed class CertificateChecksTests
 
         Assert.Empty(Check(page with { WorkerName = new('a', 120) }));
         var problem = Assert.Single(Check(page with { WorkerName = new('a', 121) }));
-        Assert.Equal((CertificateProblems.FieldTooLong, "worker-name"), (problem.Code, problem.Place.Part));
+        Assert.Equal((PaperProblems.FieldTooLong, "worker-name"), (problem.Code, problem.Place.Part));
         Assert.Equal(["121", "120"], problem.Arguments);
     }
 
@@ -31,7 +32,7 @@ public sealed class CertificateChecksTests
     {
         var problem = Assert.Single(Check(Pages.Of(Language.English) with { WorkerName = "Mei 李 Ortiz 李龍 😀" }));
 
-        Assert.Equal(CertificateProblems.CharacterMissing, problem.Code);
+        Assert.Equal(PaperProblems.CharacterMissing, problem.Code);
         Assert.Equal(["李 龍 😀"], problem.Arguments);
     }
 
@@ -41,7 +42,7 @@ public sealed class CertificateChecksTests
         var found = Check(Pages.Of(Language.English) with { WorkerName = " ", Serial = "", ProviderName = new('W', 101), Place = "龍" });
 
         Assert.Equal(
-            [("provider-name", CertificateProblems.FieldTooLong), ("worker-name", CertificateProblems.FieldEmpty), ("place", CertificateProblems.CharacterMissing), ("serial", CertificateProblems.FieldEmpty)],
+            [("provider-name", PaperProblems.FieldTooLong), ("worker-name", PaperProblems.FieldEmpty), ("place", PaperProblems.CharacterMissing), ("serial", PaperProblems.FieldEmpty)],
             found.Select(problem => (problem.Place.Part!, problem.Code)));
     }
 

@@ -1,5 +1,6 @@
 using Training.Courses;
 using Training.Documents.Certificates;
+using Training.Documents.Typesetting;
 
 namespace Training.Documents.Tests.Certificates;
 

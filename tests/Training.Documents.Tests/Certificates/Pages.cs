@@ -1,6 +1,7 @@
 using Training.Courses;
 using Training.Documents.Certificates;
 using Training.Documents.Fonts;
+using Training.Documents.Typesetting;
 
 namespace Training.Documents.Tests.Certificates;
 
@@ -53,6 +54,7 @@ internal static class Pages
         Serial = "4G7K29QXPDABC3DE",
         Revision = "B",
         CheckAddress = "https://training.quillback.example/verify/4G7K29QXPDABC3DE",
+        CodeAddress = "https://training.quillback.example/verify/4G7K29QXPDABC3DE",
     };
 
     public static byte[] Print(CertificatePage page) => CertificateWriter.Write(page, FontFaces.Default);

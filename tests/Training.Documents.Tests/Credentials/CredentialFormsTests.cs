@@ -1,8 +1,8 @@
 using System.Text;
 using System.Text.Json;
 using Training.Courses;
-using Training.Documents.Certificates;
 using Training.Documents.Credentials;
+using Training.Documents.Typesetting;
 using static Training.Documents.Tests.Credentials.Cast;
 
 namespace Training.Documents.Tests.Credentials;
@@ -10,8 +10,8 @@ namespace Training.Documents.Tests.Credentials;
 /// <summary>One paper in three serialisations, each opened by npm <c>jose</c> 6.2.17.</summary>
 public sealed class CredentialFormsTests
 {
-    private static readonly int[] Bits = [0, 1, 7, 8, 4_095, 90_416, 90_417, 90_418, StatusList.Entries - 1];
-    private static readonly int[] Withdrawn = [0, 8, 90_416, StatusList.Entries - 1];
+    private static readonly int[] Bits = [0, 1, 7, 8, 4_095, 90_416, 90_417, 90_418, StatusList.FewestEntries - 1];
+    private static readonly int[] Withdrawn = [0, 8, 90_416, StatusList.FewestEntries - 1];
     private static readonly int[] Suspended = [7, 90_417];
 
     private static readonly Lazy<JsonElement> Judged = new(() => Judge(Paper));
@@ -125,7 +125,7 @@ public sealed class CredentialFormsTests
         var lists = Judged.Value.GetProperty("lists");
         Assert.Equal(Withdrawn, lists[0].GetProperty("set").Deserialize<int[]>()!);
         Assert.Equal(Suspended, lists[1].GetProperty("set").Deserialize<int[]>()!);
-        Assert.All(lists.EnumerateArray(), list => Assert.Equal(StatusList.Entries, list.GetProperty("length").GetInt32()));
+        Assert.Equal([StatusList.FewestEntries, StatusList.MostEntries], lists.EnumerateArray().Select(list => list.GetProperty("length").GetInt32()));
         Assert.Equal(3_600_000, lists[0].GetProperty("payload").GetProperty("credentialSubject").GetProperty("ttl").GetInt64());
     }
 
@@ -226,14 +226,14 @@ public sealed class CredentialFormsTests
         compact = CompactToken.Write(paper, Gate),
         credential = VerifiableCredential.Write(paper, Gate),
         badge = OpenBadge.Write(paper, Language.Spanish, Cast.Badge),
-        lists = new[] { List(StatusPurpose.Revocation, Withdrawn), List(StatusPurpose.Suspension, Suspended) },
+        lists = new[] { List(StatusPurpose.Revocation, StatusList.FewestEntries, Withdrawn), List(StatusPurpose.Suspension, StatusList.MostEntries, Suspended) },
         keySet = JsonWebKeySet.WriteBelieved(Keys),
         did = DidDocument.Write(Provider, Keys),
         bits = Bits,
     });
 
-    private static string List(StatusPurpose purpose, int[] set) =>
-        StatusListCredential.Write(Provider, purpose, StatusList.Of(set), Now.AddHours(-1), TimeSpan.FromHours(1), TimeSpan.FromDays(7), Gate);
+    private static string List(StatusPurpose purpose, int entries, int[] set) =>
+        StatusListCredential.Write(Provider, purpose, StatusList.Of(entries, set), Now.AddHours(-1), TimeSpan.FromHours(1), TimeSpan.FromDays(7), Gate);
 
     private static string Header(string form) => Judged.Value.GetProperty(form).GetProperty("header").GetRawText();
 

@@ -12,6 +12,7 @@ namespace Training.Documents.Tests.Credentials;
 public sealed class TokenReadingTests
 {
     private static readonly string Good = CompactToken.Write(Paper, Gate);
+    private static readonly string LastPlace = CompactToken.Write(Paper with { StatusIndex = StatusList.MostEntries - 1 }, Gate);
     private static readonly string Kid = Gate.Public.Kid;
     private static readonly string Claims = Payload();
 
@@ -59,6 +60,11 @@ public sealed class TokenReadingTests
             Lists: [Clean[0], List(StatusPurpose.Suspension, Newer), List(StatusPurpose.Suspension, Older, Paper.StatusIndex)], AsOf: Newer),
         new("a neighbour is withdrawn", Good, "current",
             Lists: [Clean[1], List(StatusPurpose.Revocation, Newer, Paper.StatusIndex - 1, Paper.StatusIndex + 1)], AsOf: Older),
+        new("a list that ends before the place is passed over for an older one", LastPlace, "withdrawn",
+            Lists: [Clean[0], LongList(StatusPurpose.Revocation, Older, StatusList.MostEntries - 1)], AsOf: Older),
+        new("lists that end before the place say nothing", LastPlace, "current", Lists: Clean),
+        new("the last place of the longest lists", LastPlace, "current",
+            Lists: [LongList(StatusPurpose.Revocation, Newer, StatusList.MostEntries - 2), LongList(StatusPurpose.Suspension, Older)], AsOf: Older),
         new("a list of a key that others may have is passed over", Good, "current",
             Lists: [Clean[1], List(StatusPurpose.Revocation, LostGate, Newer, Paper.StatusIndex)]),
         new("a list of a stranger is passed over", Good, "current", Lists: [Clean[1], List(StatusPurpose.Revocation, Stranger, Newer, Paper.StatusIndex)]),
@@ -138,7 +144,7 @@ public sealed class TokenReadingTests
         new("serial with hyphens", WithClaim("jti", Paper.Serial.ToString()), "claimsRefused"),
         new("serial of other characters", WithClaim("jti", "ÄÖÜ456789012"), "claimsRefused"),
         new("kind of a third sort", WithClaim("kind", "X"), "claimsRefused"),
-        new("place beyond the lists", WithClaim("idx", StatusList.Entries), "claimsRefused"),
+        new("place beyond the lists", WithClaim("idx", StatusList.MostEntries), "claimsRefused"),
         new("place below zero", WithClaim("idx", -1), "claimsRefused"),
         new("place a fraction", WithClaim("idx", 1.5), "claimsRefused"),
         new("end a text", WithClaim("exp", "1798761599"), "claimsRefused"),
@@ -237,7 +243,10 @@ public sealed class TokenReadingTests
     private static string List(StatusPurpose purpose, DateTimeOffset asOf, params int[] set) => List(purpose, Gate, asOf, set);
 
     private static string List(StatusPurpose purpose, SigningKey key, DateTimeOffset asOf, params int[] set) =>
-        StatusListCredential.Write(Provider, purpose, StatusList.Of(set), asOf, TimeSpan.FromHours(1), TimeSpan.FromDays(7), key);
+        StatusListCredential.Write(Provider, purpose, StatusList.Of(StatusList.FewestEntries, set), asOf, TimeSpan.FromHours(1), TimeSpan.FromDays(7), key);
+
+    private static string LongList(StatusPurpose purpose, DateTimeOffset asOf, params int[] set) =>
+        StatusListCredential.Write(Provider, purpose, StatusList.Of(StatusList.MostEntries, set), asOf, TimeSpan.FromHours(1), TimeSpan.FromDays(7), Gate);
 
     private static IssuerTrust Trust(string[] lists) => new()
     {

@@ -8,6 +8,7 @@ using Training.Documents.Certificates;
 using Training.Documents.Fonts;
 using Training.Documents.Signatures;
 using Training.Documents.Tests.Certificates;
+using Training.Documents.Typesetting;
 
 namespace Training.Documents.Tests.Signatures;
 

@@ -52,6 +52,15 @@ public sealed class TimestampTests : IDisposable
     }
 
     [Fact]
+    public void Without_an_answer_the_paper_is_genuine_and_nobody_vouches_for_its_time()
+    {
+        var paper = Signing.Paper(Signing.Signer with { Timestamp = new(RandomNumberGenerator.GetBytes(16), _ => default) });
+
+        Assert.Contains("Signature is Valid", DebianTool.Signature(paper));
+        Assert.Null(Assert.IsType<PdfVerdict.Genuine>(SignedPdf.Check(paper, [Signing.Certificate])).Timestamp);
+    }
+
+    [Fact]
     public void OpenSSL_verifies_the_token_over_the_signature_value()
     {
         var value = RandomNumberGenerator.GetBytes(71);
