@@ -251,6 +251,27 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>The files of papers.</summary>
     public DbSet<RenderingRecord> Renderings => Set<RenderingRecord>();
 
+    /// <summary>What the machine-readable forms of papers need besides them.</summary>
+    public DbSet<PaperCredential> PaperCredentials => Set<PaperCredential>();
+
+    /// <summary>The log of what was issued.</summary>
+    public DbSet<LogLeafRecord> LogLeaves => Set<LogLeafRecord>();
+
+    /// <summary>What the leaves of the log are about.</summary>
+    public DbSet<LogOpeningRecord> LogOpenings => Set<LogOpeningRecord>();
+
+    /// <summary>Heads of the log that were signed.</summary>
+    public DbSet<TreeHeadRecord> TreeHeads => Set<TreeHeadRecord>();
+
+    /// <summary>Many papers that were asked for at once.</summary>
+    public DbSet<PaperRun> PaperRuns => Set<PaperRun>();
+
+    /// <summary>The papers of runs.</summary>
+    public DbSet<PaperRunItem> PaperRunItems => Set<PaperRunItem>();
+
+    /// <summary>Papers of runs that could not be made.</summary>
+    public DbSet<PaperRunFailure> PaperRunFailures => Set<PaperRunFailure>();
+
     /// <summary>Mails: waiting, sent and given up.</summary>
     public DbSet<OutgoingMail> OutgoingMails => Set<OutgoingMail>();
 

@@ -29,6 +29,12 @@ public static class RecordsProblems
     /// <summary>Somebody changed the plan in the meantime.</summary>
     public const string PlanChanged = "records.plan-changed";
 
+    /// <summary>A run would make no paper.</summary>
+    public const string NothingToPrint = "records.nothing-to-print";
+
+    /// <summary>A run would make too many papers. Argument: how many it may.</summary>
+    public const string TooManyPapers = "records.too-many-papers";
+
     /// <summary>No such class. Argument: the id.</summary>
     public const string ClassUnknown = "records.class-unknown";
 

@@ -2484,6 +2484,58 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("LiveConditions", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.LogLeafRecord", b =>
+                {
+                    b.Property<long>("Index")
+                        .HasColumnType("bigint");
+
+                    b.Property<byte[]>("Hashes")
+                        .IsRequired()
+                        .HasMaxLength(1312)
+                        .HasColumnType("varbinary(1312)");
+
+                    b.Property<byte[]>("Leaf")
+                        .IsRequired()
+                        .HasMaxLength(33)
+                        .HasColumnType("varbinary(33)");
+
+                    b.HasKey("Index");
+
+                    b.ToTable("LogLeaves", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_LogLeaf_Index", "\"Index\" >= 0");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.LogOpeningRecord", b =>
+                {
+                    b.Property<long>("LeafIndex")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Event")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<DateTime>("HappenedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<Guid>("PaperId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<byte[]>("Salt")
+                        .IsRequired()
+                        .HasMaxLength(16)
+                        .HasColumnType("varbinary(16)");
+
+                    b.HasKey("LeafIndex");
+
+                    b.HasIndex("PaperId");
+
+                    b.ToTable("LogOpenings", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ModuleReading", b =>
                 {
                     b.Property<Guid>("PersonId")
@@ -2789,6 +2841,28 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("PanelRoundEnds", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.PaperCredential", b =>
+                {
+                    b.Property<Guid>("PaperId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<int>("StatusIndex")
+                        .HasColumnType("int");
+
+                    b.Property<Guid>("SubjectId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.HasKey("PaperId");
+
+                    b.HasIndex("StatusIndex")
+                        .IsUnique();
+
+                    b.ToTable("PaperCredentials", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PaperCredential_StatusIndex", "\"StatusIndex\" >= 0");
+                        });
+                });
+
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2826,6 +2900,101 @@ namespace Training.Records.SqlServer.Migrations
                         {
                             t.HasCheckConstraint("CK_Paper_Revision", "\"Revision\" >= 1");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRun", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<Guid?>("EmployerId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("nvarchar(30)");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("nvarchar(2000)");
+
+                    b.Property<string>("SchemeId")
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<DateTime>("StartedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EmployerId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("StartedAt");
+
+                    b.ToTable("PaperRuns", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRunFailure", b =>
+                {
+                    b.Property<Guid>("RunId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("int");
+
+                    b.Property<string>("Arguments")
+                        .IsRequired()
+                        .HasColumnType("nvarchar(max)");
+
+                    b.Property<DateTime>("At")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.Property<string>("Field")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("nvarchar(100)");
+
+                    b.HasKey("RunId", "Position");
+
+                    b.ToTable("PaperRunFailures", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRunItem", b =>
+                {
+                    b.Property<Guid>("RunId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("int");
+
+                    b.Property<Guid>("DecisionId")
+                        .HasColumnType("uniqueidentifier");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("int");
+
+                    b.HasKey("RunId", "Position");
+
+                    b.HasIndex("DecisionId");
+
+                    b.HasIndex("RunId", "DecisionId")
+                        .IsUnique();
+
+                    b.ToTable("PaperRunItems", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.PeriodRecord", b =>
@@ -4437,6 +4606,37 @@ namespace Training.Records.SqlServer.Migrations
                     b.ToTable("TopicResults", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.TreeHeadRecord", b =>
+                {
+                    b.Property<long>("Size")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTime>("At")
+                        .HasPrecision(3)
+                        .HasColumnType("datetime2(3)");
+
+                    b.Property<string>("KeyId")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("nvarchar(64)");
+
+                    b.Property<byte[]>("Root")
+                        .IsRequired()
+                        .HasMaxLength(32)
+                        .HasColumnType("varbinary(32)");
+
+                    b.Property<byte[]>("Signature")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("varbinary(64)");
+
+                    b.HasKey("Size", "At");
+
+                    b.HasIndex("At");
+
+                    b.ToTable("TreeHeads", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.UnreachableAddress", b =>
                 {
                     b.Property<Guid>("Id")
@@ -5615,6 +5815,21 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.LogOpeningRecord", b =>
+                {
+                    b.HasOne("Training.Records.LogLeafRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.LogOpeningRecord", "LeafIndex")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.PaperRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PaperId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ModuleReading", b =>
                 {
                     b.HasOne("Training.Records.CourseSnapshotRecord", null)
@@ -5719,6 +5934,15 @@ namespace Training.Records.SqlServer.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.PaperCredential", b =>
+                {
+                    b.HasOne("Training.Records.PaperRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.PaperCredential", "PaperId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
                 {
                     b.HasOne("Training.Records.PeriodRecord", null)
@@ -5730,6 +5954,44 @@ namespace Training.Records.SqlServer.Migrations
                     b.HasOne("Training.Records.PersonName", null)
                         .WithMany()
                         .HasForeignKey("PersonNameId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRun", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRunFailure", b =>
+                {
+                    b.HasOne("Training.Records.PaperRunItem", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.PaperRunFailure", "RunId", "Position")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRunItem", b =>
+                {
+                    b.HasOne("Training.Records.PeriodRecord", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.PaperRun", null)
+                        .WithMany()
+                        .HasForeignKey("RunId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

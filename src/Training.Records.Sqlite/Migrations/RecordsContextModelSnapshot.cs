@@ -2479,6 +2479,58 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("LiveConditions", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.LogLeafRecord", b =>
+                {
+                    b.Property<long>("Index")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Hashes")
+                        .IsRequired()
+                        .HasMaxLength(1312)
+                        .HasColumnType("BLOB");
+
+                    b.Property<byte[]>("Leaf")
+                        .IsRequired()
+                        .HasMaxLength(33)
+                        .HasColumnType("BLOB");
+
+                    b.HasKey("Index");
+
+                    b.ToTable("LogLeaves", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_LogLeaf_Index", "\"Index\" >= 0");
+                        });
+                });
+
+            modelBuilder.Entity("Training.Records.LogOpeningRecord", b =>
+                {
+                    b.Property<long>("LeafIndex")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Event")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("HappenedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PaperId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Salt")
+                        .IsRequired()
+                        .HasMaxLength(16)
+                        .HasColumnType("BLOB");
+
+                    b.HasKey("LeafIndex");
+
+                    b.HasIndex("PaperId");
+
+                    b.ToTable("LogOpenings", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.ModuleReading", b =>
                 {
                     b.Property<Guid>("PersonId")
@@ -2784,6 +2836,28 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("PanelRoundEnds", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.PaperCredential", b =>
+                {
+                    b.Property<Guid>("PaperId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("StatusIndex")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("SubjectId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PaperId");
+
+                    b.HasIndex("StatusIndex")
+                        .IsUnique();
+
+                    b.ToTable("PaperCredentials", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_PaperCredential_StatusIndex", "\"StatusIndex\" >= 0");
+                        });
+                });
+
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -2821,6 +2895,101 @@ namespace Training.Records.Sqlite.Migrations
                         {
                             t.HasCheckConstraint("CK_Paper_Revision", "\"Revision\" >= 1");
                         });
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRun", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("EmployerId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(30)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("LeadId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasMaxLength(2000)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SchemeId")
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("StartedAt")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EmployerId");
+
+                    b.HasIndex("LeadId");
+
+                    b.HasIndex("StartedAt");
+
+                    b.ToTable("PaperRuns", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRunFailure", b =>
+                {
+                    b.Property<Guid>("RunId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Arguments")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Code")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Field")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("RunId", "Position");
+
+                    b.ToTable("PaperRunFailures", (string)null);
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRunItem", b =>
+                {
+                    b.Property<Guid>("RunId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Position")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("DecisionId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("RunId", "Position");
+
+                    b.HasIndex("DecisionId");
+
+                    b.HasIndex("RunId", "DecisionId")
+                        .IsUnique();
+
+                    b.ToTable("PaperRunItems", (string)null);
                 });
 
             modelBuilder.Entity("Training.Records.PeriodRecord", b =>
@@ -4432,6 +4601,37 @@ namespace Training.Records.Sqlite.Migrations
                     b.ToTable("TopicResults", (string)null);
                 });
 
+            modelBuilder.Entity("Training.Records.TreeHeadRecord", b =>
+                {
+                    b.Property<long>("Size")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("At")
+                        .HasPrecision(3)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("KeyId")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Root")
+                        .IsRequired()
+                        .HasMaxLength(32)
+                        .HasColumnType("BLOB");
+
+                    b.Property<byte[]>("Signature")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("BLOB");
+
+                    b.HasKey("Size", "At");
+
+                    b.HasIndex("At");
+
+                    b.ToTable("TreeHeads", (string)null);
+                });
+
             modelBuilder.Entity("Training.Records.UnreachableAddress", b =>
                 {
                     b.Property<Guid>("Id")
@@ -5610,6 +5810,21 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.LogOpeningRecord", b =>
+                {
+                    b.HasOne("Training.Records.LogLeafRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.LogOpeningRecord", "LeafIndex")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.PaperRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PaperId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.ModuleReading", b =>
                 {
                     b.HasOne("Training.Records.CourseSnapshotRecord", null)
@@ -5714,6 +5929,15 @@ namespace Training.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("Training.Records.PaperCredential", b =>
+                {
+                    b.HasOne("Training.Records.PaperRecord", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.PaperCredential", "PaperId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Training.Records.PaperRecord", b =>
                 {
                     b.HasOne("Training.Records.PeriodRecord", null)
@@ -5725,6 +5949,44 @@ namespace Training.Records.Sqlite.Migrations
                     b.HasOne("Training.Records.PersonName", null)
                         .WithMany()
                         .HasForeignKey("PersonNameId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRun", b =>
+                {
+                    b.HasOne("Training.Records.Employer", null)
+                        .WithMany()
+                        .HasForeignKey("EmployerId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("Training.Records.Person", null)
+                        .WithMany()
+                        .HasForeignKey("LeadId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRunFailure", b =>
+                {
+                    b.HasOne("Training.Records.PaperRunItem", null)
+                        .WithOne()
+                        .HasForeignKey("Training.Records.PaperRunFailure", "RunId", "Position")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Training.Records.PaperRunItem", b =>
+                {
+                    b.HasOne("Training.Records.PeriodRecord", null)
+                        .WithMany()
+                        .HasForeignKey("DecisionId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Training.Records.PaperRun", null)
+                        .WithMany()
+                        .HasForeignKey("RunId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -48,4 +48,8 @@ public static class CourseKeeping
     /// <summary>The content of one snapshot, or null where that text was never kept.</summary>
     public static Task<string?> FindSnapshotAsync(this RecordsContext records, string hash, CancellationToken cancellation) =>
         records.CourseSnapshots.Where(snapshot => snapshot.Hash == hash).Select(snapshot => snapshot.Content).SingleOrDefaultAsync(cancellation);
+
+    /// <summary>The course of a snapshot, or null where that text was never kept.</summary>
+    public static Task<string?> FindCourseIdAsync(this RecordsContext records, string hash, CancellationToken cancellation) =>
+        records.CourseSnapshots.Where(snapshot => snapshot.Hash == hash).Select(snapshot => snapshot.CourseId).SingleOrDefaultAsync(cancellation);
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Training.Certification;
 using Training.Courses;
+using Training.Documents.IssueLog;
 
 namespace Training.Records;
 
@@ -66,7 +67,8 @@ public static class ProposalKeeping
         if (row.PeriodNumber != proposal.PeriodNumber)
             problems.Add(RecordsProblems.At("period", RecordsProblems.PeriodTaken, row.PeriodNumber.ToString(CultureInfo.InvariantCulture)));
         if (problems.Count > 0) return new Kept.Refused(problems);
-        if (await records.TryInsertAsync(cancellation, EndOf(proposalId, ProposalEnd.Confirmed, leadId, on, now), row))
+        var events = await records.EventsOfAsync(proposal.PersonId, proposal.SchemeId, IssueEvent.Withdrawn, on, now, cancellation);
+        if (await records.TryInsertLoggedAsync(events, cancellation, EndOf(proposalId, ProposalEnd.Confirmed, leadId, on, now), row))
             return new Kept.Stored(proposalId);
         return await records.FindProposalEndAsync(proposalId, cancellation) is { } first
             ? Repeat(first, ProposalEnd.Confirmed, leadId)

@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using Training.Certification;
 using Training.Courses;
+using Training.Documents.IssueLog;
 
 namespace Training.Records;
 
@@ -49,7 +50,8 @@ public static class SanctionKeeping
                 Id = id, PersonId = personId, SchemeId = schemeId, PeriodNumber = period, Number = earlier.Count + 1, StartsOn = suspension.From,
                 LeadId = suspension.By, Reason = suspension.Reason, DeadlineOn = suspension.Deadline, KeptAt = now,
             };
-            if (await records.TryInsertAsync(cancellation, added)) return new Kept.Stored(id);
+            var events = await records.EventsOfAsync(personId, schemeId, IssueEvent.Suspended, suspension.From, now, cancellation);
+            if (await records.TryInsertLoggedAsync(events, cancellation, added)) return new Kept.Stored(id);
         }
 
         throw new InvalidOperationException($"Suspension {id} met {Bounds.Attempts} others at once.");
@@ -78,7 +80,8 @@ public static class SanctionKeeping
         {
             SuspensionId = last.Id, ReinstatedOn = reinstatement.On, LeadId = reinstatement.By, Reason = reinstatement.Reason, KeptAt = now,
         };
-        if (await records.TryInsertAsync(cancellation, added)) return new Kept.Stored(last.Id);
+        var events = await records.EventsOfAsync(personId, schemeId, IssueEvent.Reinstated, reinstatement.On, now, cancellation);
+        if (await records.TryInsertLoggedAsync(events, cancellation, added)) return new Kept.Stored(last.Id);
         return await records.FindEndAsync(last.Id, cancellation) is { } first
             ? Repeat(first, reinstatement)
             : throw new InvalidOperationException($"The end of suspension {last.Id} was refused although there is none.");
@@ -91,7 +94,8 @@ public static class SanctionKeeping
         var problems = new List<Problem>();
         var added = await records.PrepareWithdrawalAsync(id, personId, schemeId, withdrawal, now, problems, cancellation);
         if (problems.Count > 0) return new Kept.Refused(problems);
-        if (await records.TryInsertAsync(cancellation, added)) return new Kept.Stored(id);
+        var events = await records.EventsOfAsync(personId, schemeId, IssueEvent.Withdrawn, withdrawal.On, now, cancellation);
+        if (await records.TryInsertLoggedAsync(events, cancellation, added)) return new Kept.Stored(id);
         var stored = await records.Withdrawals.AsNoTracking().FirstOrDefaultAsync(row => row.Id == id, cancellation);
         var isSame = stored is not null && stored.PersonId == personId && stored.SchemeId == schemeId
             && new Withdrawal(stored.WithdrawnOn, stored.LeadId, stored.ConfirmedById, stored.Reason) == withdrawal;

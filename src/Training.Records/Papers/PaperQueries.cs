@@ -76,6 +76,17 @@ public static class PaperQueries
         records.Renderings.Where(rendering => rendering.PaperId == paperId && rendering.Language == language && rendering.Format == format)
             .Select(rendering => new StoredRendering(rendering.Bytes, rendering.Sha256)).SingleOrDefaultAsync(cancellation);
 
+    /// <summary>The serial of the paper that a file is of, byte for byte; null where no file of ours has this hash.</summary>
+    /// <param name="records">Where to look.</param>
+    /// <param name="sha256">Of the file's bytes, lower-case hexadecimal.</param>
+    /// <param name="cancellation">Ends the wait.</param>
+    public static Task<string?> FindSerialOfFileAsync(this RecordsContext records, string sha256, CancellationToken cancellation) =>
+        (from rendering in records.Renderings
+         where rendering.Sha256 == sha256
+         join paper in records.Papers on rendering.PaperId equals paper.Id
+         orderby paper.Id
+         select paper.Serial).FirstOrDefaultAsync(cancellation);
+
     /// <summary>The latest paper for a decision, or null where none was issued.</summary>
     public static Task<PaperRecord?> FindLatestPaperAsync(this RecordsContext records, Guid decisionId, CancellationToken cancellation) =>
         records.Papers.AsNoTracking().Where(paper => paper.DecisionId == decisionId)

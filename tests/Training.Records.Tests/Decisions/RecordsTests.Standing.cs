@@ -149,8 +149,8 @@ public abstract partial class RecordsTests
         await mine.ExecuteUpdateAsync(row => row.SetProperty(period => period.WindowOpensOn, DateOnly.MinValue).SetProperty(period => period.GraceEndsOn, DateOnly.MinValue), Cancellation);
         await names.ExecuteUpdateAsync(row => row.SetProperty(name => name.TextOrder, (string?)null), Cancellation);
 
-        await records.BringUpToDateAsync(Cancellation);
-        await records.BringUpToDateAsync(Cancellation);
+        await records.BringUpToDateAsync(Cast.Now, Cancellation);
+        await records.BringUpToDateAsync(Cast.Now, Cancellation);
 
         var expiresOn = Cast.Today.AddYears(1);
         Assert.Equal(expiresOn.AddDays(-60), await mine.Select(period => period.WindowOpensOn).SingleAsync(Cancellation));

@@ -81,9 +81,25 @@ public abstract partial class RecordsTests
         await using var records = Database.Open();
         await records.IssueAsync(Paper(theirs, other, serial), Cast.Now, Cancellation);
 
-        Assert.IsType<Issue.SerialTaken>(await records.IssueAsync(Paper(made, cast, serial), Cast.Now, Cancellation));
+        Assert.IsType<Issue.DrawTaken>(await records.IssueAsync(Paper(made, cast, serial), Cast.Now, Cancellation));
         Assert.Null(await records.FindLatestPaperAsync(made.Id, Cancellation));
         Assert.Equal(other.Worker, (await records.FindPaperAsync(serial, Cancellation))!.PersonId);
+    }
+
+    [Fact]
+    public async Task A_place_in_the_status_lists_is_never_given_twice()
+    {
+        var cast = await Cast.CreateAsync(Database);
+        var other = await Cast.CreateAsync(Database);
+        var (made, theirs) = (await cast.KeepGrantedAsync(Database), await other.KeepGrantedAsync(Database));
+        var first = Paper(theirs, other, NewSerial());
+        await using var records = Database.Open();
+        await records.IssueAsync(first, Cast.Now, Cancellation);
+
+        var second = await records.IssueAsync(Paper(made, cast, NewSerial()) with { StatusIndex = first.StatusIndex }, Cast.Now, Cancellation);
+
+        Assert.IsType<Issue.DrawTaken>(second);
+        Assert.Null(await records.FindLatestPaperAsync(made.Id, Cancellation));
     }
 
     [Fact]
@@ -111,7 +127,7 @@ public abstract partial class RecordsTests
     public async Task A_paper_without_a_grant_a_name_or_its_earlier_revision_is_refused()
     {
         var cast = await Cast.CreateAsync(Database);
-        var paper = new PaperToIssue(Guid.CreateVersion7(), 2, NewSerial(), Guid.CreateVersion7(), []);
+        var paper = new PaperToIssue(Guid.CreateVersion7(), 2, NewSerial(), Guid.CreateVersion7(), 7, Guid.NewGuid(), []);
         await using var records = Database.Open();
 
         var refused = Assert.IsType<Issue.Refused>(await records.IssueAsync(paper, Cast.Now, Cancellation));
@@ -141,6 +157,6 @@ public abstract partial class RecordsTests
     private static string NewSerial() => $"S{Guid.CreateVersion7():N}".ToUpperInvariant();
 
     private static PaperToIssue Paper(MadeDecision made, Cast cast, string serial) => new(
-        made.Id, 1, serial, cast.WorkerName,
+        made.Id, 1, serial, cast.WorkerName, RandomNumberGenerator.GetInt32(int.MaxValue), Guid.NewGuid(),
         [new(Language.English, RenderingFormat.CertificatePdf, Pdf), new(Language.Spanish, RenderingFormat.CertificatePdf, Pdf)]);
 }

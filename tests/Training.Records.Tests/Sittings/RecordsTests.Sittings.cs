@@ -171,7 +171,7 @@ public abstract partial class RecordsTests
         await transaction.CommitAsync(Cancellation);
 
         Assert.IsType<Issue.Issued>(issued);
-        Assert.IsType<Issue.SerialTaken>(clash);
+        Assert.IsType<Issue.DrawTaken>(clash);
         Assert.Equal(1, await records.Papers.CountAsync(paper => paper.DecisionId == made.Id, Cancellation));
     }
 
