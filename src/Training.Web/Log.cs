@@ -36,6 +36,24 @@ internal static partial class Log
     [LoggerMessage(33, LogLevel.Information, "Classes: {Told} people told or reminded, {Seated} who waited got a seat")]
     public static partial void ToldOfClasses(ILogger logger, int told, int seated);
 
+    [LoggerMessage(34, LogLevel.Information, "Papers of runs: {Made} made, {Failed} that cannot be made")]
+    public static partial void PapersMade(ILogger logger, int made, int failed);
+
+    [LoggerMessage(40, LogLevel.Error, "The keys changed and cannot be read or exchanged; those of before go on signing: {Code}")]
+    public static partial void KeysUnreadable(ILogger logger, string code);
+
+    [LoggerMessage(41, LogLevel.Warning, "The certificate that papers are signed with has ended: {Kid}")]
+    public static partial void CertificateEnded(ILogger logger, string kid);
+
+    [LoggerMessage(42, LogLevel.Warning, "The timestamp authority did not answer; papers go out without its word for a minute")]
+    public static partial void TimestampMissing(ILogger logger, Exception exception);
+
+    [LoggerMessage(43, LogLevel.Warning, "The timestamp authority refused, or its answer is not for what was asked; papers go out without its word for a minute")]
+    public static partial void TimestampUnusable(ILogger logger);
+
+    [LoggerMessage(50, LogLevel.Error, "The log of what was issued has {Leaves} leaves, fewer than the {Signed} of its newest signed head; no head is signed until that is mended")]
+    public static partial void LogWasCut(ILogger logger, long leaves, long signed);
+
     [LoggerMessage(20, LogLevel.Warning, "A rule granted, but its decision or paper has a problem. Person {PersonId}, scheme {SchemeId}: {Code}")]
     public static partial void RuleDecisionProblem(ILogger logger, Guid personId, string schemeId, string code);
 }

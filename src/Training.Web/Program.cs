@@ -9,6 +9,8 @@ return verb switch
     null or "serve" => await ServeCommand.RunAsync(settings),
     "demo" => await DemoCommand.RunAsync(settings),
     "check" => CheckCommand.Run(settings, Console.Out),
+    "keys" => KeysCommand.Run(settings, TimeProvider.System, Console.Out),
+    "log" => await LogCommand.RunAsync(settings, Console.Out),
     "translated" => TranslatedCommand.Run(settings, Console.Out),
     _ => UnknownVerb.Refuse(verb, Console.Error),
 };

@@ -4,6 +4,7 @@ using System.Security.Cryptography;
 using System.Text.Json;
 using Training.Courses;
 using Training.Documents.Certificates;
+using Training.Documents.Typesetting;
 using Training.Documents.Fonts;
 using Training.Documents.Signatures;
 
@@ -47,6 +48,7 @@ internal static class AgainstPython
         Serial = "4G7K29QXPDABC3DE",
         Revision = "1",
         CheckAddress = "https://training.quillback.example/verify/4G7K29QXPDABC3DE",
+        CodeAddress = "https://training.quillback.example/verify/4G7K29QXPDABC3DE",
     };
 
     public static int Run(int pages)

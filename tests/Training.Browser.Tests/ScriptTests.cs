@@ -3,7 +3,7 @@ using Training.Web.Doors;
 
 namespace Training.Browser.Tests;
 
-/// <summary>The two scripts that there are: reading out, and following a file.</summary>
+/// <summary>Reading out, and following a file. <see cref="OfflineCheckTests"/> has the scripts of the check.</summary>
 public sealed class ScriptTests(Chromium chromium)
 {
     // Chromium on a server has no voice; this one writes down what it is given to say.

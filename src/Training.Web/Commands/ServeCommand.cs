@@ -6,8 +6,11 @@ using Training.Courses;
 using Training.Records;
 using Training.Web.Features.Certificates;
 using Training.Web.Features.FirstLead;
+using Training.Web.Features.IssueLog;
 using Training.Web.Features.Reminders;
+using Training.Web.Keys;
 using Training.Web.Problems;
+using Training.Web.Provider;
 using Training.Web.Settings;
 
 namespace Training.Web.Commands;
@@ -18,7 +21,7 @@ public static class ServeCommand
     /// <summary>Exit code 0 after an orderly stop, 1 where the settings do not allow a start.</summary>
     public static async Task<int> RunAsync(string[] settings)
     {
-        await using var app = Site.Build(settings, services => services.AddReminderClock());
+        await using var app = Site.Build(settings, services => services.AddReminderClock().AddTreeHeadClock());
 
         // Only now: the database tools build the same host and stop here, without an address to serve.
         var problems = new List<Problem>();
@@ -27,6 +30,7 @@ public static class ServeCommand
             SettingsReader.LookForServing(options, problems);
             PaperFaces.Read(options.Papers, problems);
             if (problems.Count == 0) await OpenRecordsAsync(app, options, problems);
+            if (problems.Count == 0) app.LookAtKeys(app.Services.GetRequiredService<TimeProvider>().GetUtcNow(), problems);
         }
 
         if (problems.Count == 0) await ServeAsync(app, problems);
@@ -53,8 +57,11 @@ public static class ServeCommand
         {
             Directory.CreateDirectory(options.DataFolder);
             await using var records = await app.Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContextAsync();
-            await records.BringUpToDateAsync(CancellationToken.None);
-            await FirstLeadInvitation.PrintAsync(records, options, app.Services.GetRequiredService<TimeProvider>(), Console.Out, CancellationToken.None);
+            var clock = app.Services.GetRequiredService<TimeProvider>();
+            await records.BringUpToDateAsync(clock.GetUtcNow(), CancellationToken.None);
+            // A certificate that is made at the first start names the provider as a lead called it.
+            app.Services.GetRequiredService<OurProvider>().Take(await records.FindProviderDetailsAsync(CancellationToken.None));
+            await FirstLeadInvitation.PrintAsync(records, options, clock, Console.Out, CancellationToken.None);
         }
         catch (Exception e) when (e is DbException or IOException or UnauthorizedAccessException)
         {

@@ -9,7 +9,7 @@ public static class UnknownVerb
     /// <summary>One line that names the verbs there are.</summary>
     public static int Refuse(string verb, TextWriter errors)
     {
-        errors.WriteLine($"There is no verb \"{verb}\". Use serve (run the server), demo (run it on an invented programme) check (look through all courses) or translated (note that a translation says the same as its original).");
+        errors.WriteLine($"There is no verb \"{verb}\". Use serve (run the server), demo (run it on an invented programme), check (look through all courses), keys (list, rotate and distrust what is signed with), log (verify the log of what was issued) or translated (note that a translation says the same as its original).");
         return ExitCode;
     }
 }

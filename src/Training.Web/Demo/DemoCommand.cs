@@ -5,7 +5,9 @@ using Training.Certification;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Features.Certificates;
+using Training.Web.Features.IssueLog;
 using Training.Web.Features.Reminders;
+using Training.Web.Keys;
 using Training.Web.Problems;
 using Training.Web.Settings;
 using Training.Web.Shelf;
@@ -42,7 +44,7 @@ internal static class DemoCommand
         await using var app = Site.Build(
             [.. settings, .. Settings(data.Provider, place)],
             services => services.AddSingleton(new DemoMark(IsOn: true))
-                .AddSingleton<TimeProvider>(new DemoClock(TimeProvider.System, demo.DaysAhead)).AddReminderClock());
+                .AddSingleton<TimeProvider>(new DemoClock(TimeProvider.System, demo.DaysAhead)).AddReminderClock().AddTreeHeadClock());
         var reading = CourseReader.Read(CourseFiles.FromFolder(app.Services.GetRequiredService<TrainingOptions>().CoursesFolder), CourseAddresses.OfModule);
         if (reading.Problems.Count > 0)
         {
@@ -54,7 +56,9 @@ internal static class DemoCommand
         // The machine's day: the demo of today is kept while its own clock is moved.
         var madeFor = DecisionDay.On(TimeProvider.System.GetUtcNow(), zone);
         var courses = reading.Courses.ToDictionary(course => course.Id, StringComparer.Ordinal);
-        if (!place.IsOf(madeFor, await SchemaAsync(app))) await MakeAsync(app, data, reading, courses, place, madeFor);
+        if (!place.IsOf(madeFor, await SchemaAsync(app))) await MakeAsync(app, data, reading, courses, place, madeFor, problems);
+        else app.LookAtKeys(app.Services.GetRequiredService<TimeProvider>().GetUtcNow(), problems);
+        if (problems.Count > 0) return;
 
         await using (var records = await OpenAsync(app))
         {
@@ -66,17 +70,21 @@ internal static class DemoCommand
         await app.RunAsync();
     }
 
-    /// <summary>Makes the demo of a day: an empty database, the whole replay, the papers as files.</summary>
+    /// <summary>Makes the demo of a day: an empty database, new keys, the whole replay, the papers as files.</summary>
     internal static async Task MakeAsync(
-        WebApplication app, DemoData data, CourseReading reading, IReadOnlyDictionary<string, Course> courses, DemoPlace place, DateOnly today)
+        WebApplication app, DemoData data, CourseReading reading, IReadOnlyDictionary<string, Course> courses, DemoPlace place, DateOnly today,
+        ICollection<Problem> problems)
     {
         var watch = Stopwatch.StartNew();
         var schema = await SchemaAsync(app);
         place.Clear(today, schema);
+        var firstDay = new DateTimeOffset(today.AddYears(-4), TimeOnly.MinValue, TimeSpan.Zero);
+        // Papers of the replay are signed as of days that are over.
+        app.LookAtKeys(firstDay, problems);
+        if (problems.Count > 0) return;
         await using (var records = await OpenAsync(app))
         {
-            await records.BringUpToDateAsync(CancellationToken.None);
-            var firstDay = new DateTimeOffset(today.AddYears(-4), TimeOnly.MinValue, TimeSpan.Zero);
+            await records.BringUpToDateAsync(app.Services.GetRequiredService<TimeProvider>().GetUtcNow(), CancellationToken.None);
             foreach (var snapshot in reading.Snapshots)
             {
                 await records.KeepSnapshotAsync(snapshot.CourseId, snapshot.Hash, snapshot.Content, firstDay, CancellationToken.None);
@@ -123,6 +131,9 @@ internal static class DemoCommand
         "--Training:Database:Engine=Sqlite",
         $"--Training:Database:Connection=Data Source={place.Database}",
         "--Training:Mail:Host=",
+        // An invented paper must not bear the operator's own signature, nor anybody's word for its time.
+        "--Training:Keys:Certificate=",
+        "--Training:Keys:TimestampAddress=",
         $"--Training:Provider:Name={provider.Name}",
         $"--Training:Provider:Address={provider.Address}",
         $"--Training:Provider:TimeZone={provider.Zone}",

@@ -4,7 +4,7 @@ using Training.Courses;
 
 namespace Training.Web.Demo;
 
-/// <summary>The folder that the demo calls its own: its database, its papers, and a note of the day it was made.</summary>
+/// <summary>The folder that the demo calls its own: its database, its papers, its keys, and a note of the day it was made.</summary>
 /// <remarks>Without the note the folder is somebody else's and is left alone: the demo never touches a database that it did not make.</remarks>
 internal sealed class DemoPlace(string dataFolder)
 {
@@ -15,6 +15,8 @@ internal sealed class DemoPlace(string dataFolder)
     public string Papers => Path.Combine(Folder, "papers");
 
     private string Mail => Path.Combine(Folder, "mail");
+
+    private string Keys => Path.Combine(Folder, "keys");
 
     private string NoteFile => Path.Combine(Folder, "made.json");
 
@@ -34,7 +36,7 @@ internal sealed class DemoPlace(string dataFolder)
         // The pool keeps a deleted file open.
         SqliteConnection.ClearAllPools();
         foreach (var file in new[] { Database, $"{Database}-wal", $"{Database}-shm" }) File.Delete(file);
-        foreach (var folder in new[] { Papers, Mail }.Where(Directory.Exists)) Directory.Delete(folder, recursive: true);
+        foreach (var folder in new[] { Papers, Mail, Keys }.Where(Directory.Exists)) Directory.Delete(folder, recursive: true);
         Directory.CreateDirectory(Papers);
         Write(new(today, schema, IsWhole: false));
     }

@@ -329,7 +329,7 @@ internal sealed class DemoReplay(
         var made = await records.DecideAsync(Guid.CreateVersion7(now), person, course, decider, decidedOn, ZoneOf(row.Person), now, problems, cancellation);
         if (made?.Decision is Decision.Granted granted)
         {
-            await papers.IssueAsync(records, made, course, before.CountedFrom(granted), now, problems, cancellation);
+            await papers.IssueAsync(records, PaperOrder.First(made, before.CountedFrom(granted)), course, now, problems, cancellation);
         }
 
         Require($"{row.Person}, {row.Scheme}", problems);

@@ -1,4 +1,5 @@
 using Microsoft.Net.Http.Headers;
+using Training.Web.Languages;
 
 namespace Training.Web.Security;
 
@@ -21,7 +22,8 @@ public static class SecurityHeaders
             headers["Referrer-Policy"] = "same-origin";
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
-            headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=()";
+            // Only the check of certificates may ask for the camera, to scan a code.
+            headers["Permissions-Policy"] = $"camera=({(context.PageAddressOf().IsVerify ? "self" : "")}), geolocation=(), microphone=()";
             if (context.Request.IsHttps) headers[HeaderNames.StrictTransportSecurity] = "max-age=31536000";
             return Task.CompletedTask;
         });

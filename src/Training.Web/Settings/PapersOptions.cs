@@ -1,5 +1,5 @@
 using System.ComponentModel.DataAnnotations;
-using Training.Documents.Certificates;
+using Training.Documents.Typesetting;
 
 namespace Training.Web.Settings;
 

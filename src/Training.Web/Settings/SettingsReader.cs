@@ -113,7 +113,7 @@ public static class SettingsReader
 
     private static void LookAtAddress(string value, Place place, ICollection<Problem> problems)
     {
-        if (Uri.TryCreate(value, UriKind.Absolute, out var address) && address.Scheme is "http" or "https" && address.Query.Length == 0) return;
+        if (Uri.TryCreate(value, UriKind.Absolute, out var address) && address is { Scheme: "http" or "https", Query: "", Fragment: "", UserInfo: "" }) return;
         problems.Add(new(SettingsProblems.AddressInvalid, place, value));
     }
 

@@ -34,6 +34,9 @@ public sealed class TrainingOptions
     /// <summary>How papers are printed.</summary>
     public PapersOptions Papers { get; init; } = new();
 
+    /// <summary>What papers and credentials are signed with.</summary>
+    public KeysOptions Keys { get; init; } = new();
+
     /// <summary>The public check of certificates.</summary>
     public VerifyOptions Verify { get; init; } = new();
 

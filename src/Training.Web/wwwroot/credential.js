@@ -1,10 +1,10 @@
 // Reads the token of a certificate's QR code, with no network and no page: the same questions in the same order, and the same verdicts,
 // as TokenReading in Training.Documents. Nothing that the token says decides how it is read.
 const longestToken = 1200;
-const longestListToken = 40_000;
-const longestList = 24_000;
-const listBytes = 16_384;
-const entries = listBytes * 8;
+const longestListToken = 970_000;
+const longestList = 720_000;
+const fewestListBytes = 16_384;
+const mostListBytes = 524_288;
 const lastSecond = 253_402_300_799;
 // Half the order of P-256 (NIST SP 800-186, 3.2.1.3): of two signatures that verify only the one with the smaller s is taken.
 const halfOrder = 0xffffffff00000000ffffffffffffffffbce6faada7179e84f3b9cac2fc632551n / 2n;
@@ -94,20 +94,20 @@ function readClaims({ text, json }) {
   const isGood = names.length === Object.keys(json).length
     && ["T", "C"].includes(member(json, "kind")) && isSerial(member(json, "jti"))
     && ["iss", "name", "sch", "ver"].every((name) => isText(member(json, name)))
-    && isWhole(member(json, "idx"), entries - 1) && isWhole(member(json, "nbf"), lastSecond) && isWhole(member(json, "exp"), lastSecond)
+    && isWhole(member(json, "idx"), mostListBytes * 8 - 1) && isWhole(member(json, "nbf"), lastSecond) && isWhole(member(json, "exp"), lastSecond)
     && (!Object.hasOwn(json, "demo") || json.demo === true);
   if (!isGood) throw new Refusal("claimsRefused");
   const { iss, jti, name, sch, ver, kind, idx, nbf, exp } = json;
   return { iss, jti, name, sch, ver, kind, idx, nbf, exp, demo: json.demo === true };
 }
 
-// Stops as soon as it is longer than a list: a small text can unpack to a very large one.
+// Stops as soon as it is longer than the longest list: a small text can unpack to a very large one.
 async function unpack(bytes) {
   const reader = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip")).getReader();
-  const bits = new Uint8Array(listBytes);
+  const bits = new Uint8Array(mostListBytes);
   let length = 0;
   for (let part = await reader.read(); !part.done; part = await reader.read()) {
-    if (length + part.value.length > listBytes) {
+    if (length + part.value.length > mostListBytes) {
       await reader.cancel();
       return null;
     }
@@ -116,7 +116,8 @@ async function unpack(bytes) {
     length += part.value.length;
   }
 
-  return length === listBytes ? bits : null;
+  const isSize = length >= fewestListBytes && (length & (length - 1)) === 0;
+  return isSize ? bits.slice(0, length) : null;
 }
 
 async function readList(token, purpose, trust) {
@@ -133,12 +134,12 @@ async function readList(token, purpose, trust) {
   return bits && { bits, asOf };
 }
 
-async function findNewest(purpose, trust) {
+async function findNewest(purpose, trust, index) {
   let newest = null;
   for (const token of trust.listTokens) {
-    // One that does not verify is passed over: then the status is not known, and the verdict says so.
+    // One that does not verify, or ends before the place, is passed over: then the status is not known, and the verdict says so.
     const list = await readList(token, purpose, trust).catch(() => null);
-    if (list && (!newest || list.asOf > newest.asOf)) newest = list;
+    if (list && index < list.bits.length * 8 && (!newest || list.asOf > newest.asOf)) newest = list;
   }
 
   return newest;
@@ -175,9 +176,9 @@ export async function readToken(token, trust, now) {
 }
 
 async function judge(claims, trust, now) {
-  const withdrawals = await findNewest("revocation", trust);
+  const withdrawals = await findNewest("revocation", trust, claims.idx);
   if (withdrawals && isSet(withdrawals, claims.idx)) return { verdict: "withdrawn", claims, asOf: withdrawals.asOf };
-  const suspensions = await findNewest("suspension", trust);
+  const suspensions = await findNewest("suspension", trust, claims.idx);
   if (suspensions && isSet(suspensions, claims.idx)) return { verdict: "suspended", claims, asOf: suspensions.asOf };
   if (now < claims.nbf * 1000) return { verdict: "notYetValid", claims };
   if (now >= claims.exp * 1000) return { verdict: "expired", claims };

@@ -12,7 +12,7 @@ public sealed class CommandLineTests
         var (code, _, errors) = await RunAsync("dance");
 
         Assert.Equal(2, code);
-        Assert.Equal("There is no verb \"dance\". Use serve (run the server), demo (run it on an invented programme) check (look through all courses) or translated (note that a translation says the same as its original).", Assert.Single(errors));
+        Assert.Equal("There is no verb \"dance\". Use serve (run the server), demo (run it on an invented programme), check (look through all courses), keys (list, rotate and distrust what is signed with), log (verify the log of what was issued) or translated (note that a translation says the same as its original).", Assert.Single(errors));
     }
 
     [Fact]

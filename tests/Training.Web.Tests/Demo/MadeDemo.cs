@@ -28,12 +28,12 @@ public sealed class MadeDemo : IAsyncLifetime
         app = Site.Build(
             [
                 "--Training:PublicAddress=http://localhost:5080", "--Training:Provider:Name=Quillback Field Safety",
-                "--Training:Provider:Address=14 Ledger Road", $"--Training:Database:Connection=Data Source={Place.Database}",
+                "--Training:Provider:Address=14 Ledger Road", $"--Training:DataFolder={Place.Folder}", $"--Training:Database:Connection=Data Source={Place.Database}",
             ],
             services => services.AddSingleton(new DemoMark(IsOn: true)));
         var reading = CourseReader.Read(CourseFiles.FromFolder(Repository.Path("courses")));
         Courses = reading.Courses.ToDictionary(course => course.Id, StringComparer.Ordinal);
-        await DemoCommand.MakeAsync(app, DemoData.Read(Repository.Path("demo-data")), reading, Courses, Place, Today);
+        await DemoCommand.MakeAsync(app, DemoData.Read(Repository.Path("demo-data")), reading, Courses, Place, Today, []);
     }
 
     internal RecordsContext Open() => app!.Services.GetRequiredService<IDbContextFactory<RecordsContext>>().CreateDbContext(); // not null: made above

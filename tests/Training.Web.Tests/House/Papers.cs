@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
 using Training.Certification;
 using Training.Courses;
+using Training.Documents.Credentials;
 using Training.Records;
 
 namespace Training.Web.Tests.House;
@@ -25,26 +26,30 @@ internal static class Papers
         return await site.HoldAsync(personId, schemeId, startsOn, expiresOn, zone);
     }
 
+    /// <summary>Gives a paper what its machine-readable forms need; the answer is its place in the status lists.</summary>
+    public static async Task<int> GiveCredentialAsync(this RunningSite site, Serial serial)
+    {
+        var place = 0;
+        await site.RecordAsync(async records =>
+        {
+            do place = RandomNumberGenerator.GetInt32(StatusList.FewestEntries);
+            while (await records.PaperCredentials.AnyAsync(row => row.StatusIndex == place));
+            var paperId = await records.Papers.Where(row => row.Serial == serial.Value).Select(row => row.Id).SingleAsync();
+            records.Add(new PaperCredential { PaperId = paperId, StatusIndex = place, SubjectId = Guid.NewGuid() });
+            await records.SaveChangesAsync();
+        });
+        return place;
+    }
+
     /// <summary>The same for somebody who is there.</summary>
     public static async Task<(Serial Serial, Guid PersonId, Guid DecisionId)> HoldAsync(
         this RunningSite site, Guid personId, string schemeId, DateOnly startsOn, DateOnly expiresOn, string zone = "America/Denver")
     {
-        var (serial, decisionId) = (ASerial(), Guid.CreateVersion7());
-        var course = site.Shelf.Find(schemeId)!;
+        var serial = ASerial();
+        var decisionId = await site.GrantAsync(personId, schemeId, startsOn, expiresOn, zone);
         await site.RecordAsync(async records =>
         {
             var nameId = await records.PersonNames.Where(row => row.PersonId == personId).Select(row => row.Id).FirstAsync();
-            records.Add(new DecisionRecord
-            {
-                Id = decisionId, PersonId = personId, SchemeId = schemeId, CourseHash = course.Hash, Route = Route.Grant,
-                Outcome = DecisionOutcome.Granted, DecidedOn = startsOn, Zone = zone, LeadId = null, Reasons = "{\"version\":1,\"items\":[]}",
-                KeptAt = new(startsOn, new TimeOnly(18, 0), TimeSpan.Zero),
-            });
-            records.Add(new PeriodRecord
-            {
-                DecisionId = decisionId, PersonId = personId, SchemeId = schemeId, Number = 1, DecidedOn = startsOn, StartsOn = startsOn,
-                ExpiresOn = expiresOn, Validity = course.Scheme.Terms.Validity, Window = course.Scheme.Terms.Window, Grace = course.Scheme.Terms.Grace,
-            });
             records.Add(new PaperRecord
             {
                 Id = Guid.CreateVersion7(), DecisionId = decisionId, Revision = 1, Serial = serial.Value, PersonNameId = nameId, IssuedAt = RunningSite.Now,
@@ -52,5 +57,32 @@ internal static class Papers
             await records.SaveChangesAsync();
         });
         return (serial, personId, decisionId);
+    }
+
+    /// <summary>A period that was granted to somebody, without a paper.</summary>
+    public static async Task<Guid> GrantAsync(
+        this RunningSite site, Guid personId, string schemeId, DateOnly startsOn, DateOnly expiresOn, string zone = "America/Denver", Guid? leadId = null)
+    {
+        var decisionId = Guid.CreateVersion7();
+        var course = site.Shelf.Find(schemeId)!;
+        // A paper prints how long it holds: days where the test asks for other ones than the scheme.
+        var validity = course.Scheme.Terms.Validity;
+        if (validity.After(startsOn) != expiresOn) validity = new(expiresOn.DayNumber - startsOn.DayNumber, DurationUnit.Days);
+        await site.RecordAsync(async records =>
+        {
+            records.Add(new DecisionRecord
+            {
+                Id = decisionId, PersonId = personId, SchemeId = schemeId, CourseHash = course.Hash, Route = Route.Grant,
+                Outcome = DecisionOutcome.Granted, DecidedOn = startsOn, Zone = zone, LeadId = leadId, Reasons = "{\"version\":1,\"items\":[]}",
+                KeptAt = new(startsOn, new TimeOnly(18, 0), TimeSpan.Zero),
+            });
+            records.Add(new PeriodRecord
+            {
+                DecisionId = decisionId, PersonId = personId, SchemeId = schemeId, Number = 1, DecidedOn = startsOn, StartsOn = startsOn,
+                ExpiresOn = expiresOn, Validity = validity, Window = course.Scheme.Terms.Window, Grace = course.Scheme.Terms.Grace,
+            });
+            await records.SaveChangesAsync();
+        });
+        return decisionId;
     }
 }

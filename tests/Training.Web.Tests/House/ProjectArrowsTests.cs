@@ -14,7 +14,7 @@ public sealed class ProjectArrowsTests
         ["Training.Scoring"] = ["Training.Courses"],
         ["Training.Certification"] = ["Training.Courses", "Training.Scoring"],
         ["Training.Documents"] = ["Training.Courses", "Training.Scoring", "Training.Certification"],
-        ["Training.Records"] = ["Training.Courses", "Training.Scoring", "Training.Certification"],
+        ["Training.Records"] = ["Training.Courses", "Training.Scoring", "Training.Certification", "Training.Documents"],
         ["Training.Records.Sqlite"] = ["Training.Records"],
         ["Training.Records.SqlServer"] = ["Training.Records"],
         ["Training.Records.Postgres"] = ["Training.Records"],

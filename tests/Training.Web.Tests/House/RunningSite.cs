@@ -8,6 +8,7 @@ using Microsoft.Extensions.Logging;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Demo;
+using Training.Web.Features.IssueLog;
 using Training.Web.Features.Reminders;
 using Training.Web.Shelf;
 
@@ -155,6 +156,7 @@ internal sealed class RunningSite : IDisposable
     private static bool IsClockOfJobs(ServiceDescriptor service) =>
         service.ServiceType == typeof(IHostedService)
         && (service.ImplementationType == typeof(ReminderClock)
+            || service.ImplementationType == typeof(TreeHeadClock)
             || service.ImplementationFactory?.Method.Module.Assembly == typeof(BackgroundJobServerHostedService).Assembly);
 
     private void Stop()

@@ -75,6 +75,8 @@ public sealed class ServedDemo : IAsyncLifetime
             .. settings,
         ]);
         Site.Clock.Now = Now;
+        // The site that serves the demo signs with the keys that its papers were signed with.
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(demo.Place.Folder, "keys"))) File.Copy(file, Path.Combine(Site.DataFolder, "keys", Path.GetFileName(file)), overwrite: true);
         await Site.Services.GetRequiredService<ReminderSweep>().RunAsync(CancellationToken.None);
         Own = await BelongingsAsync("araceli.norcross", "winifred.oakley", "delphine.marrow", "joaquin.penuelas");
         Foreign = await BelongingsAsync("delbert.prado", "nestor.guerena", "osgood.laramore", "theodora.vance");
@@ -174,7 +176,9 @@ public sealed class ServedDemo : IAsyncLifetime
                 await SeatAsync(records, employerId, workerId),
                 await FeedAsync(records, representativeId, employerId),
                 await FeedAsync(records, instructorId, null),
-                await PlanAsync(records, employerId, await PersonAsync(records, lead)));
+                await PlanAsync(records, employerId, await PersonAsync(records, lead)),
+                await RunAsync(records, certified, await PersonAsync(records, lead)),
+                Site.Shelf.Find("handler")!.Hash); // not null: the shipped course
         });
         return found!; // not null: set above
     }
@@ -338,6 +342,19 @@ public sealed class ServedDemo : IAsyncLifetime
         return plan.Id;
     }
 
+    // A run whose one paper was there already.
+    private static async Task<Guid> RunAsync(RecordsContext records, PeriodRecord period, Guid leadId)
+    {
+        var run = new PaperRun
+        {
+            Id = Guid.CreateVersion7(), Kind = PaperRunKind.Missing, EmployerId = null, SchemeId = period.SchemeId, Reason = "The printer was out of ink.",
+            LeadId = leadId, StartedAt = Now,
+        };
+        records.AddRange(run, new PaperRunItem { RunId = run.Id, Position = 1, DecisionId = period.DecisionId, Revision = 1 });
+        await records.SaveChangesAsync();
+        return run.Id;
+    }
+
     private static async Task<Guid> SendRosterAsync(RecordsContext records, Guid employerId, Guid sentById, DateTimeOffset? appliedAt)
     {
         var site = await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Name).FirstAsync();
@@ -366,4 +383,4 @@ internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
     Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId, Guid PanelId, Guid OutsideJudgeId, Guid PieceId, Guid AppealId, Guid EncounterId,
-    Guid ReviewId, Guid SeatClassId, Guid EmployerFeedId, Guid OwnFeedId, Guid PlanId);
+    Guid ReviewId, Guid SeatClassId, Guid EmployerFeedId, Guid OwnFeedId, Guid PlanId, Guid RunId, string SchemeHash);

@@ -70,6 +70,15 @@ internal sealed class ServerProcess(string folder, params IReadOnlyList<string> 
 
     public PlainBrowser OpenBrowser() => new(address);
 
+    public Uri Address => address;
+
+    /// <summary>The most memory that it ever held, as Linux counts it (proc(5), <c>VmHWM</c>).</summary>
+    public long PeakMegabytes()
+    {
+        var line = File.ReadLines($"/proc/{process!.Id}/status").Single(line => line.StartsWith("VmHWM:", StringComparison.Ordinal)); // not null: it was started
+        return long.Parse(line.Split((char[])[' ', '\t'], StringSplitOptions.RemoveEmptyEntries)[1], System.Globalization.CultureInfo.InvariantCulture) / 1024;
+    }
+
     /// <summary>Looks into the database, as another process would.</summary>
     public async Task RecordAsync(Func<RecordsContext, Task> look)
     {

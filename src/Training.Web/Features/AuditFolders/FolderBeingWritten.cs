@@ -1,5 +1,4 @@
 using System.Globalization;
-using Microsoft.EntityFrameworkCore;
 using Training.Courses;
 using Training.Records;
 using Training.Web.Shelf;
@@ -56,7 +55,7 @@ public sealed class FolderBeingWritten(RecordsContext records, CoursesByHash cou
     public async Task<Course?> CourseAsync(string hash, CancellationToken cancellation)
     {
         if (!courseIds.TryGetValue(hash, out var courseId))
-            courseIds[hash] = courseId = await records.CourseSnapshots.Where(one => one.Hash == hash).Select(one => one.CourseId).SingleOrDefaultAsync(cancellation);
+            courseIds[hash] = courseId = await records.FindCourseIdAsync(hash, cancellation);
         if (courseId is null) return null;
         Rules.Add((courseId, hash));
         return await courses.FindAsync(records, courseId, hash, cancellation);

@@ -5,6 +5,7 @@ namespace Training.Web.Features.Courses;
 
 /// <summary>What the page of a course is given.</summary>
 /// <param name="Id">For addresses.</param>
+/// <param name="Hash">Names the version of its text.</param>
 /// <param name="Scheme">Its rules.</param>
 /// <param name="Words">Their words in the page's language.</param>
 /// <param name="Modules">In reading order.</param>
@@ -14,6 +15,7 @@ namespace Training.Web.Features.Courses;
 /// <param name="Changes">What changed rules mean for those certified before: of the rules in force, then of those announced.</param>
 public sealed record CoursePage(
     string Id,
+    string Hash,
     Scheme Scheme,
     SchemeWords Words,
     IReadOnlyList<ModuleLink> Modules,
@@ -29,6 +31,7 @@ public sealed record CoursePage(
     /// <param name="language">In which language.</param>
     public static CoursePage Of(Course course, IReadOnlyList<Course> all, Course? coming, Language language) => new(
         course.Id,
+        course.Hash,
         course.Scheme,
         course.Scheme.Words[language],
         [.. course.Modules.Select(module => ModuleLink.To(module, language))],

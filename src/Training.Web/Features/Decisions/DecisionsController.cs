@@ -106,7 +106,7 @@ public sealed class DecisionsController(
     {
         // By the text that decided: another may serve by now.
         if (made.Decision is Decision.Granted granted && made.CourseHash == found.Course.Hash)
-            await papers.IssueAsync(records, made, found.Course, found.File.CountedFrom(granted), clock.GetUtcNow(), [], cancellation);
+            await papers.IssueAsync(records, PaperOrder.First(made, found.File.CountedFrom(granted)), found.Course, clock.GetUtcNow(), [], cancellation);
         return this.SeeOther(Person(made.PersonId));
     }
 
@@ -121,7 +121,7 @@ public sealed class DecisionsController(
 
         var made = found.Grant(form.Id);
         var problems = new List<Problem>();
-        await papers.CheckAsync(records, made, found.Course, found.File.CountedFrom(granted), problems, cancellation);
+        await papers.CheckAsync(records, PaperOrder.First(made, found.File.CountedFrom(granted)), found.Course, clock.GetUtcNow(), problems, cancellation);
         if (problems.Count == 0) return made;
         ModelState.AddModelError(nameof(form.Verdict), Text["PaperCannotBePrinted"]);
         // The languages share the name: what is wrong with it in one is wrong in both.

@@ -46,7 +46,7 @@ public sealed class RuleDecisions(CourseShelf shelf, CertificateIssue papers, IL
         var problems = new List<Problem>();
         var made = await records.DecideAsync(
             Guid.CreateVersion7(now), file.PersonId, course, new Decider.Rule(), today, zone, now, problems, cancellation);
-        if (made is not null) await papers.IssueAsync(records, made, course, file.CountedFrom(granted), now, problems, cancellation);
+        if (made is not null) await papers.IssueAsync(records, PaperOrder.First(made, file.CountedFrom(granted)), course, now, problems, cancellation);
 
         // The result stands all the same, and so does a period whose paper cannot be printed: somebody has to look.
         foreach (var problem in problems) Log.RuleDecisionProblem(log, file.PersonId, course.Id, problem.Code);

@@ -43,4 +43,5 @@ public sealed record MyPage(
 /// <param name="StartsOn">First day of its period.</param>
 /// <param name="ExpiresOn">Last day of its period.</param>
 /// <param name="IsLatest">False where a later paper of the same scheme took its place.</param>
-public sealed record PaperLine(string Title, Serial Serial, DateOnly StartsOn, DateOnly ExpiresOn, bool IsLatest);
+/// <param name="IsForMachines">Whether it can be fetched as files for programs.</param>
+public sealed record PaperLine(string Title, Serial Serial, DateOnly StartsOn, DateOnly ExpiresOn, bool IsLatest, bool IsForMachines);

@@ -7,7 +7,6 @@ using Training.Web.Doors;
 using Training.Web.Features.Appeals;
 using Training.Web.Features.Lives;
 using Training.Web.Features.Programme;
-using Training.Web.Features.Sittings;
 using Training.Web.Features.TrainingChanges;
 using Training.Web.Languages;
 using Training.Web.Provider;

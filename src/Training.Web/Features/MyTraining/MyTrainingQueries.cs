@@ -24,13 +24,15 @@ public static class MyTrainingQueries
                           join paper in records.Papers on period.DecisionId equals paper.DecisionId
                           orderby period.StartsOn descending, period.Number descending, paper.Revision descending
                           select new { period.SchemeId, period.StartsOn, period.ExpiresOn, paper.Serial }).Take(MostPapers).ToListAsync(cancellation);
+        var forMachines = await records.SerialsForMachinesAsync(personId, cancellation);
         var seen = new HashSet<string>(StringComparer.Ordinal);
         return rows.ConvertAll(row => new PaperLine(
             titles.GetValueOrDefault(row.SchemeId) ?? row.SchemeId,
             Serial.TryParse(row.Serial, out var serial) ? serial : throw new UnreachableException(),
             row.StartsOn,
             row.ExpiresOn,
-            IsLatest: seen.Add(row.SchemeId)));
+            IsLatest: seen.Add(row.SchemeId),
+            IsForMachines: forMachines.Contains(row.Serial)));
     }
 
     /// <summary>The file of a certificate if it is this person's, or null.</summary>

@@ -66,11 +66,12 @@ public sealed record Holding(
 /// <param name="On">Its day.</param>
 /// <param name="LeadId">Who; null where the rule decided.</param>
 /// <param name="Serial">Of the paper, or null.</param>
+/// <param name="IsForMachines">Whether the paper can be fetched as files for programs.</param>
 /// <param name="Reasons">Why not yet.</param>
 /// <param name="RestsOn">The results it rests on, each with who taught and who scored.</param>
 /// <param name="Exceptions">From the separation of hats that it relied on, as written then.</param>
 public sealed record DecisionLine(
-    bool IsGranted, DateOnly On, Guid? LeadId, string? Serial, IReadOnlyList<DecisionReason> Reasons, IReadOnlyList<ResultLine> RestsOn,
+    bool IsGranted, DateOnly On, Guid? LeadId, string? Serial, bool IsForMachines, IReadOnlyList<DecisionReason> Reasons, IReadOnlyList<ResultLine> RestsOn,
     IReadOnlyList<SeparationException> Exceptions);
 
 /// <summary>One result with its three hats.</summary>

@@ -68,6 +68,7 @@ public sealed class PersonReading(
         var ids = decisions.ConvertAll(decision => decision.Id);
         var serials = await records.Papers.Where(paper => ids.Contains(paper.DecisionId))
             .Select(paper => new { paper.DecisionId, paper.Revision, paper.Serial }).ToListAsync(cancellation);
+        var forMachines = await records.SerialsForMachinesAsync(personId, cancellation);
         var newest = serials.OrderBy(paper => paper.Revision).GroupBy(paper => paper.DecisionId)
             .ToDictionary(group => group.Key, group => group.Last().Serial);
         return [.. kept.Select(one => one.SchemeId).Union(decisions.Select(decision => decision.SchemeId)).Select(schemeId => Of(
@@ -76,7 +77,7 @@ public sealed class PersonReading(
             proposals.FirstOrDefault(proposal => proposal.SchemeId == schemeId),
             [.. decisions.Where(decision => decision.SchemeId == schemeId).Select(decision => new DecisionLine(
                 decision.Outcome == DecisionOutcome.Granted, decision.DecidedOn, decision.LeadId, newest.GetValueOrDefault(decision.Id),
-                decision.ReadReasons(),
+                newest.TryGetValue(decision.Id, out var serial) && forMachines.Contains(serial), decision.ReadReasons(),
                 [.. decision.Evidence.OrderBy(evidence => evidence.Position).Select(evidence => results.FirstOrDefault(line =>
                     line.Result.ResultId is { } id && id == (evidence.SittingResultId ?? evidence.ScoresheetResultId))).OfType<ResultLine>()],
                 [.. decision.Exceptions.Select(exception => new SeparationException(exception.ScoresheetResultId, exception.ScorerId, exception.Reason))]))]))];

@@ -7,6 +7,8 @@ namespace Training.Web.Features.Refusals;
 public sealed class RefusalsController : Controller
 {
     /// <summary>Rendered in place of an empty answer with this status; by its own address it is not there.</summary>
+    /// <remarks>A post that was refused comes here with its method: its token was asked for before, or was not needed.</remarks>
+    [IgnoreAntiforgeryToken]
     [Route("/refusals/{status:int}")]
     public IActionResult Show(int status)
     {

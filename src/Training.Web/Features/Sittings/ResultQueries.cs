@@ -13,8 +13,4 @@ public static class ResultQueries
          join paper in records.Papers on evidence.DecisionId equals paper.DecisionId
          orderby paper.IssuedAt descending
          select paper.Serial).FirstOrDefaultAsync(cancellation);
-
-    /// <summary>The course of a snapshot, or null where that text was never kept.</summary>
-    public static Task<string?> FindCourseIdAsync(this RecordsContext records, string hash, CancellationToken cancellation) =>
-        records.CourseSnapshots.Where(snapshot => snapshot.Hash == hash).Select(snapshot => snapshot.CourseId).SingleOrDefaultAsync(cancellation);
 }

@@ -17,6 +17,7 @@ public static class VerifySetup
     /// <summary>Adds the limit on checks: so many a minute and address, then 429 with the time to wait.</summary>
     public static IServiceCollection AddVerify(this IServiceCollection services)
     {
+        services.AddSingleton<VerifyWords>();
         services.AddRateLimiter(limiter =>
         {
             limiter.RejectionStatusCode = StatusCodes.Status429TooManyRequests;

@@ -161,7 +161,7 @@ public sealed class VerifyControllerTests(SharedSite shared)
         var html = await answer.Content.ReadAsStringAsync();
 
         Assert.Equal(404, (int)answer.StatusCode);
-        Assert.DoesNotContain("<script", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script>", html, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,0 +1,99 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Training.Courses;
+using Training.Records;
+using Training.Web.Features.PaperRuns;
+using Training.Web.Tests.House;
+
+namespace Training.Web.Tests.Features.PaperRuns;
+
+/// <summary>A lead asks for many papers; the job makes each once, whatever happens to the server in between.</summary>
+public sealed class PaperRunsTests : IAsyncLifetime
+{
+    private static readonly DateOnly Start = new(2026, 6, 1);
+
+    private readonly RunningSite site = RunningSite.Start();
+    private PlainBrowser lead = null!; // set before each test
+
+    public async ValueTask InitializeAsync() => lead = await site.SignInAsync((await ProgrammeCast.CreateAsync(site)).Lead);
+
+    public ValueTask DisposeAsync()
+    {
+        lead.Dispose();
+        site.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    private static Dictionary<string, string> Fields(string kind, string reason = "Our address changed.", Guid? id = null) =>
+        new(StringComparer.Ordinal) { ["Id"] = $"{id ?? Guid.CreateVersion7()}", ["Kind"] = kind, ["EmployerId"] = "", ["SchemeId"] = "awareness", ["Reason"] = reason };
+
+    private Task WorkAsync() => site.Services.GetRequiredService<PaperRunJob>().RunAsync(CancellationToken.None);
+
+    private async Task<int> CountAsync()
+    {
+        var count = 0;
+        await site.RecordAsync(async records => count = await records.Papers.CountAsync());
+        return count;
+    }
+
+    [Fact]
+    public async Task New_revisions_are_made_once_and_take_the_place_of_the_old_ones()
+    {
+        var (serial, _, _) = await site.IssueAsync("awareness", Start, new(2028, 6, 1), "Ileana Prado-Whitt");
+        await site.IssueAsync("awareness", Start, new(2028, 6, 1), "Tomas Okafor");
+
+        var started = await lead.PostAsync("/en/programme/paper-runs", Fields("Anew"));
+        Assert.Equal(303, started.Status);
+        Assert.Contains("0 of 2 papers are made so far.", (await lead.GetAsync(started.Location!)).Html, StringComparison.Ordinal); // not null: 303
+        await WorkAsync();
+        await WorkAsync();
+
+        Assert.Equal(4, await CountAsync());
+        var page = (await lead.GetAsync(started.Location!)).Html; // not null: 303
+        Assert.Contains("All 2 papers are made.", page, StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-", System.Text.Encoding.ASCII.GetString((await lead.GetAsync($"{started.Location}/volumes/1/es")).Bytes), StringComparison.Ordinal);
+        Assert.Equal(404, (await lead.GetAsync($"{started.Location}/volumes/2/es")).Status);
+        Assert.Contains("a newer one has replaced it", (await lead.GetAsync($"/en/verify/{serial.Value}")).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_same_form_again_is_the_same_run()
+    {
+        await site.IssueAsync("awareness", Start, new(2028, 6, 1));
+        var form = Fields("Anew");
+
+        Assert.Equal((await lead.PostAsync("/en/programme/paper-runs", form)).Location, (await lead.PostAsync("/en/programme/paper-runs", form)).Location);
+        await WorkAsync();
+
+        Assert.Equal(2, await CountAsync());
+    }
+
+    [Fact]
+    public async Task A_name_that_was_erased_is_told_and_the_others_are_made()
+    {
+        var (_, erased, _) = await site.IssueAsync("awareness", Start, new(2028, 6, 1));
+        await site.IssueAsync("awareness", Start, new(2028, 6, 1));
+        await site.RecordAsync(records => records.PersonNames.Where(name => name.PersonId == erased)
+            .ExecuteUpdateAsync(name => name.SetProperty(row => row.Text, (string?)null)));
+
+        var started = await lead.PostAsync("/en/programme/paper-runs", Fields("Anew"));
+        await WorkAsync();
+
+        var page = (await lead.GetAsync(started.Location!)).Html; // not null: 303
+        Assert.Contains("1 of 2 papers are made, 1 cannot be made.", page, StringComparison.Ordinal);
+        Assert.Equal(3, await CountAsync());
+    }
+
+    [Theory]
+    [InlineData("", "Our address changed.", "Say which papers.")]
+    [InlineData("Anew", "", "Say why.")]
+    [InlineData("Missing", "Our address changed.", "There is no such paper to make.")]
+    public async Task What_cannot_be_started_says_so_and_keeps_what_was_typed(string kind, string reason, string said)
+    {
+        var answer = await lead.PostAsync("/en/programme/paper-runs", Fields(kind, reason));
+
+        Assert.Equal(422, answer.Status);
+        Assert.Contains(said, answer.Html, StringComparison.Ordinal);
+        Assert.Contains(reason, answer.Html, StringComparison.Ordinal);
+    }
+}
