@@ -22,7 +22,7 @@ public sealed class BitePlanTests : PaperTests
             "Antivenom: hearsay Sagebrush District Hospital: six vials, for pit vipers Told by Dana Whitlock on 2 October 2026; ask again.", "Last checked on 1 September 2026 by Rosa Delgado Güemes.",
             "Next review by 1 March 2027.", "local protocol", "licensed medical care decide on treatment"]
         : ["¿Mordedura? Llame primero al 911.", "Los servicios de emergencia deciden adónde ir.", "34.89512, -117.02244 34° 53.707' norte; 117° 01.346' oeste", "Primeros auxilios: qué hacer 1. Salga del alcance", "Qué no hacer × Nada de torniquete.",
-            "Después, control de envenenamientos: 1-800-222-1222", "Lo dijo Dana Whitlock el 2 de octubre de 2026; pregunte otra vez.", "Última revisión: 1 de septiembre de 2026, por Rosa Delgado Güemes.", "Próxima revisión: a más tardar el 1 de marzo de 2027.",
+            "Después, centro de control de envenenamientos: 1-800-222-1222", "Lo dijo Dana Whitlock el 2 de octubre de 2026; pregunte otra vez.", "Última revisión: 1 de septiembre de 2026, por Rosa Delgado Güemes.", "Próxima revisión: a más tardar el 1 de marzo de 2027.",
             "protocolo local", "atención médica con licencia deciden el tratamiento"];
 
     [Theory, MemberData(nameof(Every_print))]
@@ -31,7 +31,7 @@ public sealed class BitePlanTests : PaperTests
 
     [Theory]
     [InlineData(Language.English, "This plan is overdue for review. It was to be reviewed by 1 March 2027, 30 days ago.")]
-    [InlineData(Language.Spanish, "Este plan está vencido: falta revisarlo. Había que revisarlo a más tardar el 1 de marzo de 2027, hace 30 días.")]
+    [InlineData(Language.Spanish, "Este plan tiene la revisión atrasada. Había que revisarlo a más tardar el 1 de marzo de 2027, hace 30 días.")]
     public void Overdue_it_says_so_first_of_all_to_eyes_and_ears_alike(Language language, string first)
     {
         foreach (var paper in Enum.GetValues<PaperSize>())

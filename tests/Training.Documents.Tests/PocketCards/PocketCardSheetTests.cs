@@ -14,8 +14,8 @@ public sealed class PocketCardSheetTests : PaperTests
         Cards.PrintSheet(Cards.Several(language, 3, isDemonstration), paper);
 
     protected override IReadOnlyList<string> Sentences(Language language) => language == Language.English
-        ? ["Pocket cards, fronts. Print at 100 %, on both sides, turned over the long edge. Cut along the marks.", "Trabajador1 Ocampo", "Trabajador3 Ocampo", "Backs of the cards before"]
-        : ["Tarjetas de bolsillo, frentes. Imprima al 100 %, por ambos lados, volteando por el lado largo. Corte por las marcas.", "Trabajador1 Ocampo", "Trabajador3 Ocampo", "Reversos de las tarjetas anteriores"];
+        ? ["Pocket cards, fronts. Print at 100 %, on both sides, turned over the long edge. Cut along the marks.", "Trabajador1 Ocampo", "Trabajador3 Ocampo", "Backs of the cards on the page before"]
+        : ["Tarjetas de bolsillo, frentes. Imprima al 100 %, por ambos lados, volteando por el lado largo. Corte por las marcas.", "Trabajador1 Ocampo", "Trabajador3 Ocampo", "Reversos de las tarjetas de la página anterior"];
 
     [Theory]
     [InlineData(PaperSize.UsLetter)]

@@ -103,7 +103,7 @@ public sealed class KeysCommandTests : IDisposable
 
         var (code, said) = Run("distrust", keys.Credentials.Public.Kid, instant);
 
-        Assert.Equal((1, true), (code, said.StartsWith($"keys: “{instant}” is not an instant up to now.", StringComparison.Ordinal)));
+        Assert.Equal((1, true), (code, said.StartsWith($"keys: “{instant}” is not an instant, or lies ahead.", StringComparison.Ordinal)));
         Assert.Equal(keys.Register.Keys, place.Open().Register.Keys);
     }
 
@@ -117,7 +117,7 @@ public sealed class KeysCommandTests : IDisposable
         var (code, said) = Run(words);
 
         Assert.Equal(UnknownVerb.ExitCode, code);
-        Assert.StartsWith("keys lists them.", said, StringComparison.Ordinal);
+        Assert.StartsWith("keys lists the keys.", said, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -71,11 +71,11 @@ public sealed class PaperFilesControllerTests(SharedSite shared)
         var (status, html) = await SendAsync(paper.Pdf);
 
         Assert.Equal(200, status);
-        Assert.Contains("<h1 class=\"says\">We issued this file, and not one byte of it was changed.</h1>", html, StringComparison.Ordinal);
+        Assert.Contains("<h1 class=\"says\">We issued this file, and nothing in it was changed.</h1>", html, StringComparison.Ordinal);
         Assert.Contains("Genuine, and current today.", html, StringComparison.Ordinal);
         Assert.Contains(Name, html, StringComparison.Ordinal);
         Assert.Contains($"href=\"/en/verify/{paper.Serial}\"", html, StringComparison.Ordinal);
-        Assert.Contains("Emitimos este archivo y no se cambió ni un byte.", (await SendAsync(paper.Pdf, path: "/es/verify/file")).Html, StringComparison.Ordinal);
+        Assert.Contains("Emitimos este archivo y no se cambió nada en él.", (await SendAsync(paper.Pdf, path: "/es/verify/file")).Html, StringComparison.Ordinal);
     }
 
     [Fact]
