@@ -335,6 +335,15 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
     /// <summary>Whom to call from a site, the newest row last.</summary>
     public DbSet<EmergencyNumbers> EmergencyNumbers => Set<EmergencyNumbers>();
 
+    /// <summary>Bite plans of sites.</summary>
+    public DbSet<BitePlan> BitePlans => Set<BitePlan>();
+
+    /// <summary>Addresses at which strangers read them.</summary>
+    public DbSet<BitePlanAddress> BitePlanAddresses => Set<BitePlanAddress>();
+
+    /// <summary>Addresses that no longer answer.</summary>
+    public DbSet<BitePlanAddressEnd> BitePlanAddressEnds => Set<BitePlanAddressEnd>();
+
     /// <summary>Panels that set cut scores.</summary>
     public DbSet<Panel> Panels => Set<Panel>();
 

@@ -2,6 +2,7 @@ using Training.Documents.Fonts;
 using Training.Records;
 using Training.Web.Demo;
 using Training.Web.Doors;
+using Training.Web.Features.BitePlans;
 using Training.Web.Features.Calendars;
 using Training.Web.Features.Appeals;
 using Training.Web.Features.AuditFolders;
@@ -83,6 +84,7 @@ public static class Site
         services.AddScoped<CredentialReading>();
         services.AddVerify();
         services.AddIssueLog();
+        services.AddBitePlans();
         services.AddCalendars();
         services.AddWorkforce();
         services.AddFiles();

@@ -15,7 +15,7 @@ public sealed class ModelTests
     private static readonly string[] Unbounded =
     [
         "CourseChoice.CourseIds", "CourseSnapshotRecord.Content", "SittingResultRecord.Reasons", "ScoresheetResultRecord.Reasons", "DecisionRecord.Reasons",
-        "SiteSpecies.SpeciesIds", "Panel.ItemIds", "ClassPlanVersion.Classes", "PaperRunFailure.Arguments",
+        "SiteSpecies.SpeciesIds", "Panel.ItemIds", "ClassPlanVersion.Classes", "PaperRunFailure.Arguments", "BitePlan.Hospitals",
         "DrawnQuestionRecord.OptionIds", "AnswerRecord.OptionIds", "StartedSitting.Draw", "StartedAnswer.OptionIds",
     ];
 

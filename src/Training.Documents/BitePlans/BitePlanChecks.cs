@@ -51,16 +51,20 @@ public static class BitePlanChecks
         fields.Required("access-words", page.AccessWords, BitePlanPage.LongestPath);
         fields.Required("on-site", page.OnSite, BitePlanPage.LongestName);
         fields.Required("poison-control", page.PoisonControl, BitePlanPage.LongestNumber);
-        fields.Required("checked-by", page.CheckedBy, BitePlanPage.LongestName);
-        fields.Required("guidance-source", page.FirstAid.Source, BitePlanPage.LongestLine);
-        CheckLines(fields, "do", page.FirstAid.Do);
-        CheckLines(fields, "do-not", page.FirstAid.DoNot);
+        fields.Optional("checked-by", page.CheckedBy, BitePlanPage.LongestName);
+        if (page.FirstAid is { } firstAid)
+        {
+            fields.Required("guidance-source", firstAid.Source, BitePlanPage.LongestLine);
+            CheckLines(fields, "do", firstAid.Do);
+            CheckLines(fields, "do-not", firstAid.DoNot);
+        }
+
         fields.AtMost("hospitals", page.Hospitals.Count, BitePlanPage.MostHospitals);
         foreach (var (index, hospital) in page.Hospitals.Index())
         {
             fields.Required($"hospital {Row(index)}: name", hospital.Name, BitePlanPage.LongestName);
             fields.Required($"hospital {Row(index)}: contact", hospital.Contact, BitePlanPage.LongestLine);
-            fields.Between($"hospital {Row(index)}: drive-minutes", hospital.DriveMinutes, 1, 600);
+            fields.Between($"hospital {Row(index)}: drive-minutes", hospital.DriveMinutes, 1, BitePlanPage.MostDriveMinutes);
         }
 
         fields.AtMost("antivenom", page.Antivenom.Count, BitePlanPage.MostAntivenom);

@@ -102,11 +102,13 @@ internal sealed class BitePlanLayout
 
     private Piece.Row Columns(double left) => new((0, FirstAid(left)), (left + ColumnGap, Elsewhere(_width - ColumnGap - left)));
 
-    private Piece.Stack FirstAid(double width) => new(
-        Gap,
-        Lines(_words.Do, _page.FirstAid.Do, number => string.Create(CultureInfo.InvariantCulture, $"{number}."), width),
-        Lines(_words.DoNot, _page.FirstAid.DoNot, _ => "×", width),
-        Paragraph(_words.GuidanceSource, Note, width));
+    private Piece.Stack FirstAid(double width) => _page.FirstAid is not { } firstAid
+        ? Under(_words.Do, width, Paragraph(_words.GuidanceSource, _look.Text, width))
+        : new(
+            Gap,
+            Lines(_words.Do, firstAid.Do, number => string.Create(CultureInfo.InvariantCulture, $"{number}."), width),
+            Lines(_words.DoNot, firstAid.DoNot, _ => "×", width),
+            Paragraph(_words.GuidanceSource, Note, width));
 
     private Piece.Stack Elsewhere(double width) => new(
         Gap,

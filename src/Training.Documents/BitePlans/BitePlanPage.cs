@@ -21,6 +21,9 @@ public sealed record BitePlanPage
     /// <summary>Greatest length of one line of first aid, of what was said of antivenom, of an address and of a source.</summary>
     public const int LongestLine = 200;
 
+    /// <summary>Greatest drive time, minutes.</summary>
+    public const int MostDriveMinutes = 600;
+
     /// <summary>Most hospitals.</summary>
     public const int MostHospitals = 6;
 
@@ -72,14 +75,14 @@ public sealed record BitePlanPage
     /// <summary>What was said of antivenom, in the order of the paper.</summary>
     public required IReadOnlyList<AntivenomHearsay> Antivenom { get; init; }
 
-    /// <summary>First aid as guidance in force says it.</summary>
-    public required FirstAidGuidance FirstAid { get; init; }
+    /// <summary>First aid as guidance in force says it; null where none is in force there, and the plan then says to do what emergency services say.</summary>
+    public required FirstAidGuidance? FirstAid { get; init; }
 
     /// <summary>Day of the last check, on the calendar of the site.</summary>
     public required DateOnly CheckedOn { get; init; }
 
-    /// <summary>Who checked.</summary>
-    public required string CheckedBy { get; init; }
+    /// <summary>Who checked; null where the name was erased.</summary>
+    public required string? CheckedBy { get; init; }
 
     /// <summary>Through which day the check holds. Printed on a later day, the plan says first that it is overdue.</summary>
     public required DateOnly ReviewOn { get; init; }
@@ -97,7 +100,7 @@ public sealed record BitePlanPage
 /// <summary>A hospital.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Contact">Address and telephone, one line.</param>
-/// <param name="DriveMinutes">As somebody entered it, 1 to 600; nobody worked it out.</param>
+/// <param name="DriveMinutes">As somebody entered it, 1 to <see cref="BitePlanPage.MostDriveMinutes"/>; nobody worked it out.</param>
 public sealed record BitePlanHospital(string Name, string Contact, int DriveMinutes);
 
 /// <summary>What somebody said of a stock of antivenom. Stocks change by the day: it is hearsay, and says so.</summary>

@@ -68,7 +68,7 @@ public static class CalendarFeedKeeping
     /// <summary>The address with that secret; null where there is none.</summary>
     public static async Task<MadeFeed?> FindFeedAsync(this RecordsContext records, string secret, CancellationToken cancellation)
     {
-        var hash = FeedSecret.HashOf(secret);
+        var hash = AddressSecret.HashOf(secret);
         var row = await (from feed in records.CalendarFeeds.AsNoTracking()
                          where feed.SecretHash == hash
                          join end in records.CalendarFeedEnds on feed.Id equals end.FeedId into ends

@@ -17,6 +17,10 @@ internal sealed class DemoData
 
     public required IReadOnlyList<DemoSite> Sites { get; init; }
 
+    public required IReadOnlyList<DemoBitePlan> BitePlans { get; init; }
+
+    public required IReadOnlyList<DemoHospital> Hospitals { get; init; }
+
     public required IReadOnlyList<DemoPerson> People { get; init; }
 
     public required IReadOnlyList<DemoAppointment> Appointments { get; init; }
@@ -87,6 +91,8 @@ internal sealed class DemoData
             .Deserialize<DemoProvider>(File.ReadAllText(Path.Combine(folder, "provider.yaml"))),
         Employers = Rows<DemoEmployer>(folder, "employers.csv"),
         Sites = Rows<DemoSite>(folder, "sites.csv"),
+        BitePlans = Rows<DemoBitePlan>(folder, "bite-plans.csv"),
+        Hospitals = Rows<DemoHospital>(folder, "hospitals.csv"),
         People = Rows<DemoPerson>(folder, "people.csv"),
         Appointments = Rows<DemoAppointment>(folder, "appointments.csv"),
         Representatives = Rows<DemoRepresentative>(folder, "representatives.csv"),
@@ -162,6 +168,22 @@ internal sealed record DemoSite(
     string WithoutSignal,
     int CheckedDaysAgo,
     string SpeciesSet);
+
+/// <param name="Site">Row id; checked on the day on which its numbers were.</param>
+/// <param name="Latitude">Degrees north.</param>
+/// <param name="Longitude">Degrees east.</param>
+/// <param name="AccessWords">In words.</param>
+/// <param name="ReviewDays">How long the check holds.</param>
+internal sealed record DemoBitePlan(string Site, decimal Latitude, decimal Longitude, string AccessWords, int ReviewDays);
+
+/// <param name="Site">In whose plan.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Contact">Address and telephone.</param>
+/// <param name="DriveMinutes">As entered.</param>
+/// <param name="Said">Of antivenom; empty where nobody asked.</param>
+/// <param name="ToldBy">Who said it.</param>
+/// <param name="ToldDaysAgo">When.</param>
+internal sealed record DemoHospital(string Site, string Name, string Contact, int DriveMinutes, string? Said, string? ToldBy, int? ToldDaysAgo);
 
 /// <param name="Course">All of its questions, as they read when the demo is made.</param>
 /// <param name="Person">The lead who accepted them.</param>

@@ -31,7 +31,9 @@ internal sealed class DemoFirstDay(
         foreach (var review in data.Reviews) await records.KeepAsync(Accepted(review), cancellation);
         foreach (var site in data.Sites)
         {
-            await records.KeepAsync(NumbersOf(site, lead), cancellation);
+            var numbers = NumbersOf(site, lead);
+            if (data.BitePlans.SingleOrDefault(plan => plan.Site == site.Site) is { } plan) await records.KeepAsync(PlanOf(plan, numbers), numbers, cancellation);
+            else await records.KeepAsync(numbers, cancellation);
             await records.KeepAsync(SpeciesOf(site, lead, day), cancellation);
         }
     }
@@ -56,6 +58,18 @@ internal sealed class DemoFirstDay(
         var inState = library.Of(region).Where(sheet => SpeciesLibrary.PresenceIn(sheet, site.Region) != SpeciesPresence.Elsewhere);
         return new() { Id = Guid.CreateVersion7(day), SiteId = ids[site.Site], LeadId = lead, KeptAt = day, SpeciesIds = [.. inState.Select(sheet => sheet.Id)] };
     }
+
+    private BitePlan PlanOf(DemoBitePlan plan, EmergencyNumbers numbers) => new()
+    {
+        Id = Guid.CreateVersion7(numbers.KeptAt), SiteId = numbers.SiteId, LeadId = numbers.LeadId, KeptAt = numbers.KeptAt, CheckedOn = numbers.CheckedOn,
+        Latitude = plan.Latitude, Longitude = plan.Longitude, AccessWords = plan.AccessWords, ReviewOn = numbers.CheckedOn.AddDays(plan.ReviewDays),
+        Hospitals = [.. data.Hospitals.Where(hospital => hospital.Site == plan.Site)
+            .Select(hospital => new PlannedHospital(hospital.Name, hospital.Contact, hospital.DriveMinutes, ToldOf(hospital)))],
+    };
+
+    private ToldOfAntivenom? ToldOf(DemoHospital hospital) => hospital is { Said: { Length: > 0 } said, ToldBy: { } by, ToldDaysAgo: { } days }
+        ? new(said, by, DateOnly.FromDateTime(at(days).UtcDateTime))
+        : null;
 
     private EmergencyNumbers NumbersOf(DemoSite site, Guid lead) => new()
     {

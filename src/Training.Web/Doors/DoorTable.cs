@@ -37,6 +37,10 @@ public static class DoorTable
         new(Get, "/{language:language}/schemes/{schemeId}/{hash}", Everybody, Whose.Public),
         // Open to whoever has the secret of the address; nobody signs a calendar program in.
         new(Get, "/calendars/{feedSecret}.ics", Everybody, Whose.Public),
+        // The same for a hospital or a gate: a lead made the address for them.
+        new(Get, "/bite-plans/{planSecret}", Everybody, Whose.Public),
+        new(Get, "/{language:language}/bite-plans/{planSecret}", Everybody, Whose.Public),
+        new(Get, "/{language:language}/bite-plans/{planSecret}/paper", Everybody, Whose.Public),
         new(Get, "/{language:language}/verify", Everybody, Whose.Public),
         new(Get, "/verify/{serial}", Everybody, Whose.Public),
         new(Get, "/{language:language}/verify/{serial}", Everybody, Whose.Public),
@@ -189,6 +193,17 @@ public static class DoorTable
         new(Post, "/{language:language}/employers/{employerId:guid}/classes/{classId:guid}/returns", [Role.ProgrammeLead], Whose.Any),
         new(Post, "/{language:language}/employers/{employerId:guid}/classes/{classId:guid}/waiting-ends", [Role.Employer], Whose.Own),
         new(Post, "/{language:language}/employers/{employerId:guid}/classes/{classId:guid}/waiting-ends", [Role.ProgrammeLead], Whose.Any),
+        // A bite plan is read where somebody may be bitten: by everybody of a site, by its employer, and by whoever teaches or scores there.
+        new(Get, "/{language:language}/sites/{siteId:guid}/bite-plan", [Role.Worker, Role.Employer], Whose.Own),
+        new(Get, "/{language:language}/sites/{siteId:guid}/bite-plan", [Role.Instructor, Role.ProgrammeLead], Whose.Any),
+        new(Get, "/{language:language}/sites/{siteId:guid}/bite-plan/paper", [Role.Worker, Role.Employer], Whose.Own),
+        new(Get, "/{language:language}/sites/{siteId:guid}/bite-plan/paper", [Role.Instructor, Role.ProgrammeLead], Whose.Any),
+        new(Get, "/{language:language}/employers/{employerId:guid}/bite-plans", [Role.Employer], Whose.Own),
+        new(Get, "/{language:language}/employers/{employerId:guid}/bite-plans", [Role.ProgrammeLead], Whose.Any),
+        new(Get, "/{language:language}/programme/sites/{siteId:guid}/bite-plan", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/sites/{siteId:guid}/bite-plan", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/sites/{siteId:guid}/bite-plan/addresses", Leads, Whose.Any),
+        new(Post, "/{language:language}/programme/sites/{siteId:guid}/bite-plan/addresses/{addressId:guid}/end", Leads, Whose.Any),
         new(Get, "/{language:language}/employers/{employerId:guid}/calendar", [Role.Employer], Whose.Own),
         new(Get, "/{language:language}/employers/{employerId:guid}/calendar", [Role.ProgrammeLead], Whose.Any),
         new(Post, "/{language:language}/employers/{employerId:guid}/calendar/addresses", [Role.Employer], Whose.Own),

@@ -25,6 +25,15 @@ public static class VisibleRecords
                select person;
     }
 
+    /// <summary>Sites whose bite plan the visitor may read: where they work today, and those of employers they represent; for instructors and programme leads, all.</summary>
+    public static IQueryable<Records.Site> SitesSeenBy(this RecordsContext records, Visitor visitor)
+    {
+        if (visitor.Is(Role.ProgrammeLead) || visitor.Is(Role.Instructor)) return records.Sites;
+        var (me, today, own) = (visitor.PersonId, visitor.Today, visitor.EmployerIds);
+        return records.Sites.Where(site => own.Contains(site.EmployerId) || records.SiteAssignments.Any(row =>
+            row.SiteId == site.Id && row.PersonId == me && row.StartsOn <= today && (row.EndsOn == null || row.EndsOn >= today)));
+    }
+
     /// <summary>Who worked for an employer through the visitor's today and from when to when; nobody where the visitor may not see that employer.</summary>
     public static IQueryable<Employment> EmploymentsSeenBy(this RecordsContext records, Visitor visitor, Guid employerId)
     {

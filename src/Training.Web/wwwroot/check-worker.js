@@ -44,5 +44,7 @@ self.addEventListener("activate", (event) => event.waitUntil(removeOthers()));
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method !== "GET" || new URL(request.url).origin !== location.origin) return;
+  // What scripts ask for are keys and lists: told from here they would look as if they had just come.
+  if (request.destination === "") return;
   event.respondWith(request.mode === "navigate" ? answerPage(request) : answerFile(request));
 });

@@ -30,7 +30,7 @@ async function findTrust() {
 }
 
 async function keep(cache, address) {
-  const fetched = await fetch(address, { credentials: "omit", signal: AbortSignal.timeout(patience) });
+  const fetched = await fetch(address, { credentials: "omit", cache: "no-cache", signal: AbortSignal.timeout(patience) });
   if (fetched.ok) await cache.put(address, fetched);
   return fetched.ok;
 }

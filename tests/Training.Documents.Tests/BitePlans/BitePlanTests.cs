@@ -103,7 +103,7 @@ public sealed class BitePlanTests : PaperTests
     {
         var full = Fullest(Plans.Of(Language.English));
 
-        var problem = Assert.Single(Check(full with { FirstAid = full.FirstAid with { Do = [.. full.FirstAid.Do, Line] } }));
+        var problem = Assert.Single(Check(full with { FirstAid = full.FirstAid! with { Do = [.. full.FirstAid.Do, Line] } }));
 
         Assert.Equal((PaperProblems.PageFull, "page"), (problem.Code, problem.Place.Part));
         Assert.InRange(int.Parse(problem.Arguments[0], CultureInfo.InvariantCulture), 1, 20);
@@ -125,7 +125,7 @@ public sealed class BitePlanTests : PaperTests
         {
             Hospitals = [.. plan.Hospitals, plan.Hospitals[0] with { DriveMinutes = 95 }],
             Antivenom = [.. plan.Antivenom, plan.Antivenom[0] with { HospitalName = "Ocotillo Regional Medical Center" }],
-            FirstAid = plan.FirstAid with { DoNot = [.. plan.FirstAid.DoNot, plan.FirstAid.DoNot[0], plan.FirstAid.DoNot[1]] },
+            FirstAid = plan.FirstAid! with { DoNot = [.. plan.FirstAid.DoNot, plan.FirstAid.DoNot[0], plan.FirstAid.DoNot[1]] },
         };
 
         PrintedPage.AssertTidy(Plans.Print(plan), Margin);
@@ -146,7 +146,7 @@ public sealed class BitePlanTests : PaperTests
                     WithoutSignal = path,
                     Longitude = degrees,
                     Hospitals = [plan.Hospitals[0] with { DriveMinutes = minutes }],
-                    FirstAid = plan.FirstAid with { Do = steps },
+                    FirstAid = plan.FirstAid! with { Do = steps },
                 };
                 if (Check(plan).Count == 0)
                 {
@@ -170,7 +170,7 @@ public sealed class BitePlanTests : PaperTests
             Latitude = 91,
             Hospitals = [plan.Hospitals[0], plan.Hospitals[1] with { DriveMinutes = 0 }],
             Antivenom = [plan.Antivenom[0] with { ToldBy = "李" }],
-            FirstAid = plan.FirstAid with { DoNot = [new('a', 201)] },
+            FirstAid = plan.FirstAid! with { DoNot = [new('a', 201)] },
         });
 
         Assert.Equal(
@@ -187,7 +187,7 @@ public sealed class BitePlanTests : PaperTests
         plan = plan with { AccessWords = string.Concat(Enumerable.Repeat("Gate 2 on Ocotillo Road; ", 20)).Trim(), WithoutSignal = string.Concat(Enumerable.Repeat("Radio channel 4, then 5; ", 20)).Trim() };
         while (true)
         {
-            var more = plan with { FirstAid = plan.FirstAid with { Do = [.. plan.FirstAid.Do, Line] } };
+            var more = plan with { FirstAid = plan.FirstAid! with { Do = [.. plan.FirstAid.Do, Line] } };
             if (Check(more).Count > 0) return plan;
             plan = more;
         }

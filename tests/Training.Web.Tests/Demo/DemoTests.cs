@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
@@ -7,6 +6,7 @@ using Training.Courses;
 using Training.Records;
 using Training.Scoring;
 using Training.Web.Demo;
+using Training.Web.Tests.House;
 
 namespace Training.Web.Tests.Demo;
 
@@ -109,26 +109,14 @@ public sealed class DemoTests(MadeDemo demo) : IClassFixture<MadeDemo>
             select new { rendering.Bytes, paper.Serial, Name = name.Text, period.ExpiresOn }).ToListAsync(Cancel);
 
         Assert.Equal(await records.Papers.CountAsync(Cancel), papers.Count);
-        Assert.All(papers, paper =>
+        foreach (var paper in papers)
         {
-            var text = TextOf(paper.Bytes);
+            var text = await PdfText.OfAsync(paper.Bytes);
             Assert.Contains(paper.Name!, text, StringComparison.Ordinal); // no name of the demo is erased
             Assert.Contains(paper.ExpiresOn.ToString("d MMMM yyyy", CultureInfo.InvariantCulture), text, StringComparison.Ordinal);
             Assert.Contains(string.Join(' ', paper.Serial.Chunk(4).Select(group => new string(group))), text, StringComparison.Ordinal);
             Assert.Contains("DEMO", text, StringComparison.Ordinal);
-        });
-    }
-
-    /// <summary>What poppler's pdftotext reads on a paper.</summary>
-    private static string TextOf(byte[] pdf)
-    {
-        var file = Path.GetTempFileName();
-        File.WriteAllBytes(file, pdf);
-        using var process = Process.Start(new ProcessStartInfo("pdftotext", ["-layout", file, "-"]) { UseShellExecute = false, RedirectStandardOutput = true })!;
-        var text = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        File.Delete(file);
-        return text;
+        }
     }
 
     [Fact]

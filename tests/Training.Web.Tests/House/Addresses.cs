@@ -39,7 +39,7 @@ internal static class Addresses
     private static readonly string[] Owned =
     [
         "employerId", "personId", "classId", "sheetId", "sittingId", "serial", "proposalId", "uploadId", "siteId", "roleId", "panelId", "judgeId", "appealId", "encounterId", "reviewId", "feedId",
-        "planId",
+        "planId", "addressId",
     ];
 
     // A new parameter of a route needs its line here; until then the walk fails and says so.
@@ -80,7 +80,9 @@ internal static class Addresses
         "appealId" => belongings.AppealId.ToString(),
         "encounterId" => belongings.EncounterId.ToString(),
         "reviewId" => belongings.ReviewId.ToString(),
-        "feedSecret" => new string('0', FeedSecret.Length),
+        "planSecret" => belongings.BitePlanSecret,
+        "addressId" => belongings.BitePlanAddressId.ToString(),
+        "feedSecret" => new string('0', AddressSecret.Length),
         "feedId" => (pattern.Contains("my/calendar", StringComparison.Ordinal) ? belongings.OwnFeedId : belongings.EmployerFeedId).ToString(),
         "mailId" => belongings.MailId.ToString(),
         "uploadId" => (isFinished ? belongings.AppliedRosterId : belongings.OpenRosterId).ToString(),

@@ -149,6 +149,8 @@ public sealed class ServedDemo : IAsyncLifetime
                 .OrderBy(period => period.PersonId).FirstAsync();
             var sheet = await StartSheetAsync(records, instructorId);
             var (panel, outsideJudge) = await OpenPanelAsync(records, workerId);
+            var siteId = await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Id).FirstAsync();
+            var (bitePlanAddress, bitePlanSecret) = await BitePlanAddressAsync(records, siteId, await PersonAsync(records, lead));
             found = new(
                 employerId, certified.PersonId, sheet.ClassId, sheet.CandidateId, sheet.Id,
                 await records.Scoresheets.Where(row => row.InstructorId == instructorId && row.Copy == 1).Select(row => row.FormId).FirstAsync(),
@@ -162,7 +164,7 @@ public sealed class ServedDemo : IAsyncLifetime
                 await SendRosterAsync(records, employerId, representativeId, null),
                 await SendRosterAsync(records, employerId, representativeId, Now),
                 await GiveUpMailAsync(records, workerId),
-                await records.Sites.Where(row => row.EmployerId == employerId).OrderBy(row => row.NameKey).Select(row => row.Id).FirstAsync(),
+                siteId,
                 await RepresentAsync(records, certified.PersonId, employerId),
                 await RoundAsync(records, isOpen: true),
                 await RoundAsync(records, isOpen: false),
@@ -178,7 +180,9 @@ public sealed class ServedDemo : IAsyncLifetime
                 await FeedAsync(records, instructorId, null),
                 await PlanAsync(records, employerId, await PersonAsync(records, lead)),
                 await RunAsync(records, certified, await PersonAsync(records, lead)),
-                Site.Shelf.Find("handler")!.Hash); // not null: the shipped course
+                Site.Shelf.Find("handler")!.Hash, // not null: the shipped course
+                bitePlanAddress,
+                bitePlanSecret);
         });
         return found!; // not null: set above
     }
@@ -210,10 +214,21 @@ public sealed class ServedDemo : IAsyncLifetime
     {
         var feed = new CalendarFeed
         {
-            Id = Guid.CreateVersion7(), SecretHash = FeedSecret.HashOf(FeedSecret.New()), PersonId = personId, EmployerId = employerId, Language = Language.English, MadeAt = Now,
+            Id = Guid.CreateVersion7(), SecretHash = AddressSecret.HashOf(AddressSecret.New()), PersonId = personId, EmployerId = employerId, Language = Language.English, MadeAt = Now,
         };
         Assert.True(await records.TryKeepAsync(feed, CancellationToken.None));
         return feed.Id;
+    }
+
+    private static async Task<(Guid Id, string Secret)> BitePlanAddressAsync(RecordsContext records, Guid siteId, Guid leadId)
+    {
+        var secret = AddressSecret.New();
+        var address = new BitePlanAddress
+        {
+            Id = Guid.CreateVersion7(), SecretHash = AddressSecret.HashOf(secret), SiteId = siteId, MadeFor = "Saltbush Valley Hospital", LeadId = leadId, MadeAt = Now,
+        };
+        Assert.True(await records.TryKeepAsync(address, CancellationToken.None));
+        return (address.Id, secret);
     }
 
     // A class ahead at the employer's first site, where the worker has a seat and once waited.
@@ -383,4 +398,5 @@ internal sealed record Belongings(
     Guid EmployerId, Guid EmployeeId, Guid ClassId, Guid CandidateId, Guid OpenSheetId, Guid SignedSheetId, Guid OpenSittingId, Guid SentSittingId,
     string Serial, Guid ProposalId, Guid OpenRosterId, Guid AppliedRosterId, Guid MailId, Guid SiteId,
     Guid RoleId, Guid OpenRoundId, Guid ClosedRoundId, Guid CorrectionId, Guid PanelId, Guid OutsideJudgeId, Guid PieceId, Guid AppealId, Guid EncounterId,
-    Guid ReviewId, Guid SeatClassId, Guid EmployerFeedId, Guid OwnFeedId, Guid PlanId, Guid RunId, string SchemeHash);
+    Guid ReviewId, Guid SeatClassId, Guid EmployerFeedId, Guid OwnFeedId, Guid PlanId, Guid RunId, string SchemeHash,
+    Guid BitePlanAddressId, string BitePlanSecret);

@@ -24,7 +24,7 @@ public sealed class CalendarFeedsController(RecordsContext records, CalendarWrit
     public async Task<IActionResult> Read(string feedSecret, CancellationToken cancellation)
     {
         Response.Headers["X-Robots-Tag"] = "noindex";
-        if (feedSecret.Length != FeedSecret.Length || await records.FindFeedAsync(feedSecret, cancellation) is not { } found) return NotFound();
+        if (feedSecret.Length != AddressSecret.Length || await records.FindFeedAsync(feedSecret, cancellation) is not { } found) return NotFound();
         var today = provider.DayOf(clock.GetUtcNow());
         if (found.EndedAt is not null || !await records.MayStillReadAsync(found.Feed, today, cancellation)) return StatusCode(StatusCodes.Status410Gone);
         var calendar = Encoding.UTF8.GetBytes(await writing.WriteAsync(found.Feed, today, cancellation));

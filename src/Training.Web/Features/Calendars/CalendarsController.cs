@@ -53,11 +53,11 @@ public sealed class CalendarsController(RecordsContext records, TrainingOptions 
         if (id == Guid.Empty) return BadRequest();
         var page = await PageAsync(employerId, name, cancellation);
         if (page.Feeds.Count >= CalendarFeedKeeping.Most) return this.Mend("Show", page with { IsFull = true });
-        var secret = FeedSecret.New();
+        var secret = AddressSecret.New();
         var isNew = await records.TryKeepAsync(
             new CalendarFeed
             {
-                Id = id, SecretHash = FeedSecret.HashOf(secret), PersonId = HttpContext.Visitor().PersonId, EmployerId = employerId,
+                Id = id, SecretHash = AddressSecret.HashOf(secret), PersonId = HttpContext.Visitor().PersonId, EmployerId = employerId,
                 Language = HttpContext.PageLanguageOf(), MadeAt = clock.GetUtcNow(),
             },
             cancellation);

@@ -4,11 +4,12 @@ namespace Training.Web.Features.ClassDays;
 /// <param name="Id">Which class.</param>
 /// <param name="CourseId">Of which course.</param>
 /// <param name="HeldOn">The day, in <paramref name="Zone"/>.</param>
-/// <param name="Site">Where.</param>
+/// <param name="SiteId">Where.</param>
+/// <param name="Site">Its name.</param>
 /// <param name="Zone">IANA time zone of the site.</param>
 /// <param name="Candidates">How many attend, the visitor not counted.</param>
 /// <param name="Scores">The visitor may score there; otherwise they only teach.</param>
-public sealed record ClassDay(Guid Id, string CourseId, DateOnly HeldOn, string Site, string Zone, int Candidates, bool Scores);
+public sealed record ClassDay(Guid Id, string CourseId, DateOnly HeldOn, Guid SiteId, string Site, string Zone, int Candidates, bool Scores);
 
 /// <summary>What the list of class days is given.</summary>
 /// <param name="Today">The visitor's day.</param>

@@ -97,7 +97,7 @@ internal static class ClassDayQueries
         from day in classes
         join site in records.Sites on day.SiteId equals site.Id
         select new ClassDay(
-            day.Id, day.CourseId, day.HeldOn, site.Name, site.Zone,
+            day.Id, day.CourseId, day.HeldOn, site.Id, site.Name, site.Zone,
             records.SeatsHeld().Count(row => row.ClassId == day.Id && row.PersonId != instructorId),
             records.ClassScorers.Any(row => row.ClassId == day.Id && row.InstructorId == instructorId));
 

@@ -60,12 +60,9 @@ public sealed class EncounterReading(ModelStateDictionary fields, IStringLocaliz
     private (decimal Latitude, decimal Longitude)? ReadCoordinates(string? typed)
     {
         if (string.IsNullOrWhiteSpace(typed)) return null;
-        if (typed.Split(',') is [var north, var east]
-            && decimal.TryParse(north, NumberStyles.Float, CultureInfo.InvariantCulture, out var latitude) && latitude is >= -90 and <= 90
-            && decimal.TryParse(east, NumberStyles.Float, CultureInfo.InvariantCulture, out var longitude) && longitude is >= -180 and <= 180)
-            return (Math.Round(latitude, 5), Math.Round(longitude, 5));
-        fields.AddModelError(nameof(EncounterForm.Coordinates), text["CoordinatesUnread"]);
-        return null;
+        var point = MapPoints.Read(typed);
+        if (point is null) fields.AddModelError(nameof(EncounterForm.Coordinates), text["CoordinatesUnread"]);
+        return point;
     }
 
     private (EncounterHandling Handling, Guid? PersonId) ReadHandler(string? typed, EncounterKind kind)

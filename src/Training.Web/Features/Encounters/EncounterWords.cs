@@ -44,6 +44,6 @@ public sealed record EncounterWords(IStringLocalizer<EncounterText> Text, Course
 
     /// <summary>Degrees north and east, or null.</summary>
     public static string? Coordinates(EncounterRecord encounter) => encounter is { Latitude: { } north, Longitude: { } east }
-        ? string.Create(CultureInfo.InvariantCulture, $"{north:0.#####}, {east:0.#####}")
+        ? MapPoints.Written(north, east)
         : null;
 }

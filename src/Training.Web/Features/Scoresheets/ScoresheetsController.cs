@@ -20,9 +20,12 @@ public sealed class ScoresheetsController(RecordsContext records, CourseShelf sh
         var now = clock.GetUtcNow();
         var start = await records.FindStartAsync(shelf, HttpContext.Visitor(), classId, personId, checklist, now, cancellation);
         if (start is null) return NotFound();
+        var plan = await records.FindBitePlanAsync(start.Day.SiteId, cancellation);
         var page = new StartPage(start, new StartForm
         {
             Id = Guid.CreateVersion7(now), Checklist = start.Checklist.Id, Subject = subject, Language = start.CandidateLanguage.Tag(),
+            // What is kept is offered; the instructor has the plan on site in hand and corrects it.
+            BitePlanCheckedOn = plan?.CheckedOn.Iso(),
         });
         // Else the page says why not, and has no form. What stands in the file may depend on what is chosen below.
         if (IsOpen(start)) Tell(await FileProblemsAsync(start, page.Form, cancellation));

@@ -28,16 +28,7 @@ public sealed class SitesController(RecordsContext records, CourseShelf shelf, T
         if (form.Id == Guid.Empty) return BadRequest();
         ModelState.Clear();
         if (await FindAsync(siteId, form, cancellation) is not { } page) return NotFound();
-        var now = clock.GetUtcNow();
-        var numbers = new EmergencyNumbers
-        {
-            Id = form.Id, SiteId = siteId, LeadId = HttpContext.Visitor().PersonId, KeptAt = now,
-            CheckedOn = DecisionDay.On(now, TimeZoneInfo.FindSystemTimeZoneById(page.Site.Zone)),
-            EmergencyServices = ReadLine(form.EmergencyServices, nameof(form.EmergencyServices), Bounds.Number),
-            PoisonControl = ReadLine(form.PoisonControl, nameof(form.PoisonControl), Bounds.Number),
-            OnSite = ReadLine(form.OnSite, nameof(form.OnSite), Bounds.Name),
-            WithoutSignal = ReadLine(form.WithoutSignal, nameof(form.WithoutSignal), Bounds.Conditions),
-        };
+        var numbers = form.Read(page.Site, HttpContext.Visitor().PersonId, clock.GetUtcNow(), ModelState, Text["Missing"]);
         if (!ModelState.IsValid) return this.Mend("Show", page);
         await records.KeepAsync(numbers, cancellation);
         return this.SeeOther($"/{HttpContext.PageLanguageOf().Tag()}/programme/sites/{siteId}");
@@ -52,24 +43,14 @@ public sealed class SitesController(RecordsContext records, CourseShelf shelf, T
         var today = HttpContext.Visitor().Today;
         var names = await records.NamesOfAsync(numbers is null ? [] : [numbers.LeadId], today, cancellation);
         return new(site, employer, numbers, numbers is null ? null : names.GetValueOrDefault(numbers.LeadId),
-            (await records.FindSiteSpeciesAsync(siteId, cancellation))?.SpeciesIds.Count, typed ?? FormOf(site, numbers, today));
+            (await records.FindSiteSpeciesAsync(siteId, cancellation))?.SpeciesIds.Count, await records.FindBitePlanAsync(siteId, cancellation), today,
+            typed ?? FormOf(site, numbers, today));
     }
 
-    // What guidance advises for the region is offered where nobody wrote anything yet; it is read and kept by a person all the same.
-    private EmergencyNumbersForm FormOf(Records.Site site, EmergencyNumbers? numbers, DateOnly today) => new()
+    private EmergencyNumbersForm FormOf(Records.Site site, EmergencyNumbers? numbers, DateOnly today)
     {
-        Id = Guid.CreateVersion7(),
-        EmergencyServices = numbers?.EmergencyServices ?? Advised("emergency-number", site.Region, today),
-        PoisonControl = numbers?.PoisonControl ?? Advised("poison-control", site.Region, today),
-        OnSite = numbers?.OnSite,
-        WithoutSignal = numbers?.WithoutSignal,
-    };
-
-    private string? Advised(string subject, string region, DateOnly today)
-    {
-        var guidance = new GuidanceNow(shelf.Guidance, region, today, HttpContext.PageLanguageOf());
-        return guidance.Find(subject, GuidanceSet.Unidentified) is { } entry ? guidance.Text(entry) : null;
+        var form = new EmergencyNumbersForm();
+        form.Fill(numbers, new(shelf.Guidance, site.Region, today, HttpContext.PageLanguageOf()));
+        return form;
     }
-
-    private string ReadLine(string? typed, string field, int most) => ModelState.ReadLine(field, typed, most, Text["Missing"]);
 }

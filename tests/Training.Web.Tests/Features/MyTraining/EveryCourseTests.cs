@@ -80,6 +80,6 @@ public sealed partial class EveryCourseTests
         Assert.True(answer.Status == 303, answer.Html);
     }
 
-    [GeneratedRegex("/(?<tag>en|es)/my/certificates/(?<serial>[A-Z0-9-]+)", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("/(?<tag>en|es)/my/certificates/(?<serial>[A-Z0-9-]+)(?=\")", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Certificate();
 }

@@ -3,10 +3,10 @@ using System.Text;
 
 namespace Training.Records;
 
-/// <summary>The secret part of a calendar's address.</summary>
-public static class FeedSecret
+/// <summary>The secret part of an address that answers without a sign-in.</summary>
+public static class AddressSecret
 {
-    /// <summary>160 bits from the system's generator: a random id has only 122, and who guesses one sees an employer's lapses.</summary>
+    /// <summary>160 bits from the system's generator: a random id has only 122, and who guesses one sees an employer's lapses or a site's way in.</summary>
     private const int Bytes = 20;
 
     /// <summary>Letters and digits of a new one.</summary>

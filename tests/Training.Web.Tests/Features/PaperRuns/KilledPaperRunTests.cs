@@ -1,0 +1,83 @@
+using Microsoft.EntityFrameworkCore;
+using Training.Documents.IssueLog;
+using Training.Records;
+using Training.Web.Tests.House;
+
+namespace Training.Web.Tests.Features.PaperRuns;
+
+/// <summary>The program itself, killed in the middle of a run (SIGKILL), again and again: each paper is made once, with one place in the log.</summary>
+public sealed class KilledPaperRunTests : IDisposable
+{
+    private const int Kills = 8;
+    private const int Holders = 120;
+
+    private readonly string folder = Directory.CreateTempSubdirectory("training-killed-run-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public async Task A_run_goes_on_where_it_was_killed_and_makes_each_paper_once()
+    {
+        await StartRunAsync();
+        var made = 0;
+        for (var kill = 1; kill <= Kills; kill++)
+        {
+            using var killed = new ServerProcess(folder);
+            killed.Begin();
+            // Not at the same place of every batch: 9 papers more each time, and whatever is made until the signal comes.
+            made = await UntilAsync(killed, papers => papers >= made + 9);
+            killed.Kill();
+        }
+
+        Assert.InRange(made, Kills * 9, Holders - 1);
+        using var last = new ServerProcess(folder);
+        last.Begin();
+        await UntilAsync(last, papers => papers == Holders);
+        last.Kill();
+
+        await last.RecordAsync(async records =>
+        {
+            var newer = await records.Papers.Where(paper => paper.Revision == 2).ToListAsync();
+            Assert.Equal((Holders, Holders), (newer.Count, newer.Select(paper => paper.DecisionId).Distinct().Count()));
+            Assert.Equal(Holders * 2, await records.Renderings.CountAsync(file => records.Papers.Any(paper => paper.Id == file.PaperId && paper.Revision == 2)));
+            Assert.Equal(Holders, await records.PaperCredentials.Select(credential => credential.StatusIndex).Distinct().CountAsync());
+            Assert.Empty(await FindingsAsync(records));
+        });
+    }
+
+    private static async Task<IReadOnlyList<LogFinding>> FindingsAsync(RecordsContext records)
+    {
+        var audit = new LogAudit([]);
+        await foreach (var leaf in records.AllLogLeaves()) audit.Add(leaf.Leaf, [.. leaf.Hashes.Chunk(LogHash.Size).Select(hash => new LogHash(hash))]);
+        return audit.Finish();
+    }
+
+    private static async Task<int> UntilAsync(ServerProcess process, Func<int, bool> isReached)
+    {
+        for (var tries = 0; tries < 2400; tries++)
+        {
+            var papers = 0;
+            await process.RecordAsync(async records => papers = await records.Papers.CountAsync(paper => paper.Revision == 2));
+            if (isReached(papers)) return papers;
+            await Task.Delay(50);
+        }
+
+        throw new TimeoutException("The run did not go on within two minutes.");
+    }
+
+    private async Task StartRunAsync()
+    {
+        using var site = RunningSite.Start(isDemo: false, [new("Training:Database:Connection", $"Data Source={Path.Combine(folder, "training.db")}")]);
+        var today = DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().UtcDateTime);
+        for (var holder = 0; holder < Holders; holder++) await site.IssueAsync("awareness", today.AddMonths(-1), today.AddMonths(23), $"Ileana Prado-Whitt {holder}");
+        var lead = (await ProgrammeCast.CreateAsync(site)).Lead;
+        await site.RecordAsync(async records => Assert.IsType<Kept.Stored>(await records.StartAsync(
+            new PaperRun
+            {
+                Id = Guid.CreateVersion7(), Kind = PaperRunKind.Anew, EmployerId = null, SchemeId = "awareness", Reason = "Our address changed.", LeadId = lead,
+                StartedAt = TimeProvider.System.GetUtcNow(),
+            },
+            today,
+            CancellationToken.None)));
+    }
+}
