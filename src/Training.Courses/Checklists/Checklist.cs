@@ -60,11 +60,13 @@ public sealed record ChecklistStep(string Id, string Objective, bool IsCritical,
 /// <param name="Title">Plain text.</param>
 /// <param name="InstructionsHtml">Read to every candidate before the start; carries the caution.</param>
 /// <param name="StepHtml">What is to be seen, by step id.</param>
+/// <param name="StepText">The same as plain text, for what shows no markup; guidance as its value.</param>
 /// <param name="ReasonHtml">Why a step is critical, by step id; critical steps only.</param>
 /// <param name="TimeReasonHtml">Why time is the skill and more time is refused; null where nothing is timed.</param>
 public sealed record ChecklistWords(
     string Title,
     string InstructionsHtml,
     IReadOnlyDictionary<string, string> StepHtml,
+    IReadOnlyDictionary<string, string> StepText,
     IReadOnlyDictionary<string, string> ReasonHtml,
     string? TimeReasonHtml = null);

@@ -38,10 +38,11 @@ internal static class ChecklistWordsReader
         if (instructions.Length == 0) Report(CourseProblems.WordsMissing, section.Line, checklist.Id);
         foreach (var stray in blocks.Skip(list < 0 ? blocks.Count : list + 1)) Report(CourseProblems.WordsLayout, file.LineOf(stray));
         var steps = new Dictionary<string, string>(StringComparer.Ordinal);
+        var texts = new Dictionary<string, string>(StringComparer.Ordinal);
         var reasons = new Dictionary<string, string>(StringComparer.Ordinal);
-        if (list >= 0) ReadSteps(folder, file, checklist, (ListBlock)blocks[list], text, steps, reasons);
+        if (list >= 0) ReadSteps(folder, file, checklist, (ListBlock)blocks[list], text, steps, texts, reasons);
         else foreach (var step in checklist.Steps) Report(CourseProblems.WordsMissing, section.Line, step.Step.Id);
-        return new(new(title, instructions, steps, reasons, timeReason), section.Source, text.Guidance);
+        return new(new(title, instructions, steps, texts, reasons, timeReason), section.Source, text.Guidance);
     }
 
     /// <summary>The paragraph below the title that begins with <c>Time:</c> in the file's language, whole; null where there is none.</summary>
@@ -77,6 +78,7 @@ internal static class ChecklistWordsReader
         ListBlock list,
         CourseText text,
         Dictionary<string, string> steps,
+        Dictionary<string, string> texts,
         Dictionary<string, string> reasons)
     {
         var items = SectionsById.Items(folder, file, $"checklist {checklist.Id}", list, [.. checklist.Steps.Select(step => step.Step.Id)]);
@@ -94,6 +96,8 @@ internal static class ChecklistWordsReader
             }
 
             steps[step.Id] = text.Inline(seen);
+            // Prose, not Plain: what guidance lacks was told of once, above.
+            texts[step.Id] = string.Join(' ', text.Prose([seen]));
             if (quote is not null) reasons[step.Id] = text.Blocks(quote);
         }
     }

@@ -46,6 +46,17 @@ public sealed partial class WritingRulesTests
         }
     }
 
+    /// <summary>A step on paper says what the screen said, values of guidance included.</summary>
+    [Fact]
+    public void Each_step_reads_the_same_without_its_markup()
+    {
+        var steps = Courses.SelectMany(course => course.Checklists).SelectMany(checklist => checklist.Words.Values).SelectMany(words => words.StepHtml.Select(
+            step => (Shown: System.Net.WebUtility.HtmlDecode(Tag().Replace(step.Value, "")).ReplaceLineEndings(" "), Printed: words.StepText[step.Key]))).ToList();
+
+        Assert.Contains(steps, step => step.Printed.Contains("911", StringComparison.Ordinal));
+        Assert.All(steps, step => Assert.Equal(step.Shown, step.Printed));
+    }
+
     private static IEnumerable<string> RightOptions(Question question) => question.Key switch
     {
         QuestionKey.One one => [one.OptionId],
@@ -54,6 +65,9 @@ public sealed partial class WritingRulesTests
         QuestionKey.Order or QuestionKey.Match => question.OptionIds,
         _ => [],
     };
+
+    [GeneratedRegex("<[^>]*>", RegexOptions.None, 1000)]
+    private static partial Regex Tag();
 
     // In Spanish a tube is also a pipe that lies about; only what is put into one counts.
     [GeneratedRegex(@"\b(restrain|tubes?\b|inmoviliz|(en|dentro de|hacia) (el|un|los|otro) tubos?\b)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]

@@ -116,6 +116,7 @@ public sealed class CourseReaderTests
         Assert.Equal("Move it", words.Title);
         Assert.Equal("<p>Read this first. Site rules come first.</p>", words.InstructionsHtml);
         Assert.Equal("Works the jaws", words.StepHtml["inspect"]);
+        Assert.Equal("Works the jaws", words.StepText["inspect"]);
         Assert.Contains("leave a hand inside reach", words.ReasonHtml["inspect"], StringComparison.Ordinal);
         Assert.False(words.ReasonHtml.ContainsKey("label"));
         Assert.Equal([new("inspect", "check", true, true, "F-CP-01"), new("label", "check", false, false, "F-CP-01")], checklist.Steps);
