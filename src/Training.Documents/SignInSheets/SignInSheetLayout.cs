@@ -4,7 +4,7 @@ using Training.Documents.Typesetting;
 
 namespace Training.Documents.SignInSheets;
 
-/// <summary>What stands on the paper of a class: the sheet to sign, how it is entered afterwards, and on a page of its own the roster.</summary>
+/// <summary>What stands on the paper of a class: the sheet to sign, and on a page of its own the roster and how the sheet is entered afterwards.</summary>
 internal sealed class SignInSheetLayout(SignInSheetPage page, SignInSheetWords words, UprightPaper sheet, Ruler ruler)
 {
     // Ten millimetres to sign in.
@@ -19,13 +19,14 @@ internal sealed class SignInSheetLayout(SignInSheetPage page, SignInSheetWords w
         yield return new Block.Whole(sheet.Text(words.SignOnce, UprightPaper.BodyStrong), 8);
         if (page.Seated.Count + page.BlankRows > 0) yield return Signatures();
         if (page.BlankRows > 0) yield return new Block.Whole(sheet.Text(words.BlankRows, UprightPaper.Soft), 6);
-        yield return sheet.Section(words.EnterBack, [EnterSteps(), sheet.Text(words.ClassId, UprightPaper.Soft)]);
-        yield return sheet.Caution(words.Caution);
 
+        // Behind the sheet, for the instructor alone: so a class of a dozen takes two pages.
         yield return new Block.NewPage();
         if (page.Seated.Count + page.Waiting.Count > 0) yield return Roster();
         else yield return sheet.Section(words.Roster, sheet.Text(words.NoOneListed, UprightPaper.Body));
         yield return new Block.Whole(sheet.Text(words.SeatsOf, UprightPaper.Soft), 8);
+        yield return sheet.Section(words.EnterBack, [EnterSteps(), sheet.Text(words.ClassId, UprightPaper.Soft)]);
+        yield return sheet.Caution(words.Caution);
     }
 
     private IEnumerable<string> Particulars()
