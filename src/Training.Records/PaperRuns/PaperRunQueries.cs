@@ -66,6 +66,15 @@ public static class PaperRunQueries
          orderby item.Position
          select file.Bytes).AsNoTracking().AsAsyncEnumerable();
 
+    /// <summary>Serials of a run's papers from one position through another, in its order; what is not made is left out.</summary>
+    public static async Task<IReadOnlyList<string>> SerialsOfAsync(
+        this RecordsContext records, Guid runId, int first, int last, CancellationToken cancellation) =>
+        await (from item in records.PaperRunItems
+               where item.RunId == runId && item.Position >= first && item.Position <= last
+               join paper in records.Papers on new { item.DecisionId, item.Revision } equals new { paper.DecisionId, paper.Revision }
+               orderby item.Position
+               select paper.Serial).ToListAsync(cancellation);
+
     private static IQueryable<PaperRunProgress> ProgressOf(this RecordsContext records, IQueryable<PaperRun> runs) => runs.AsNoTracking().Select(run => new PaperRunProgress(
         run,
         records.PaperRunItems.Count(item => item.RunId == run.Id),

@@ -28,5 +28,8 @@ public sealed class EmployedRow
     public required string? SiteKey { get; init; }
 
     /// <summary>Crew on one of this employer's sites; null where they are in none.</summary>
+    public required Guid? CrewId { get; init; }
+
+    /// <summary>Its name.</summary>
     public required string? CrewName { get; init; }
 }

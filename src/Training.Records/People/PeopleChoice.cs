@@ -14,6 +14,9 @@ public sealed record PeopleChoice
     /// <summary>At one of its sites; null for all, also those at none.</summary>
     public Guid? SiteId { get; init; }
 
+    /// <summary>In one of the crews of its sites; null for all, also those in none.</summary>
+    public Guid? CrewId { get; init; }
+
     /// <summary>Part of a name or badge number, accents and case aside; null for all.</summary>
     public string? Text { get; init; }
 

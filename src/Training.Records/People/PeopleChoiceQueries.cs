@@ -31,6 +31,7 @@ public static class PeopleChoiceQueries
     {
         var people = records.EmployedOn(choice.EmployerId, choice.Day);
         if (choice.SiteId is { } siteId) people = people.Where(person => person.SiteId == siteId);
+        if (choice.CrewId is { } crewId) people = people.Where(person => person.CrewId == crewId);
         if (choice.Text is { } text)
         {
             var (name, badge) = (KeyText.Plain(text), KeyText.Of(text));

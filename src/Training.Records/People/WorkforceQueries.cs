@@ -29,7 +29,7 @@ public static class WorkforceQueries
                     join crew in records.Crews on row.CrewId equals crew.Id
                     join site in records.Sites on crew.SiteId equals site.Id
                     where site.EmployerId == employerId
-                    select new { row.PersonId, crew.Name };
+                    select new { row.PersonId, crew.Id, crew.Name };
         return from employment in records.Employments
                where employment.EmployerId == employerId && employment.StartsOn <= day && (employment.EndsOn == null || employment.EndsOn >= day)
                join badge in badges on employment.PersonId equals badge.PersonId into badged
@@ -51,6 +51,7 @@ public static class WorkforceQueries
                    SiteId = site == null ? null : site.Id,
                    SiteName = site == null ? null : site.Name,
                    SiteKey = site == null ? null : site.NameKey,
+                   CrewId = crew == null ? null : crew.Id,
                    CrewName = crew == null ? null : crew.Name,
                };
     }
@@ -76,6 +77,11 @@ public static class WorkforceQueries
     /// <summary>The employer's sites, by name.</summary>
     public static async Task<IReadOnlyList<Site>> SitesOfAsync(this RecordsContext records, Guid employerId, CancellationToken cancellation) =>
         await records.Sites.AsNoTracking().Where(site => site.EmployerId == employerId).OrderBy(site => site.NameKey)
+            .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
+
+    /// <summary>The crews of a site, by name.</summary>
+    public static async Task<IReadOnlyList<Crew>> CrewsOfAsync(this RecordsContext records, Guid siteId, CancellationToken cancellation) =>
+        await records.Crews.AsNoTracking().Where(crew => crew.SiteId == siteId).OrderBy(crew => crew.NameKey)
             .Take(Bounds.RowsOfOnePerson).ToListAsync(cancellation);
 
     /// <summary>By name; those whose name was erased last.</summary>

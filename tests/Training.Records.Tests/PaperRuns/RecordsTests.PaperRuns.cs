@@ -43,8 +43,11 @@ public abstract partial class RecordsTests
         await records.StartAsync(run, Cast.Today, Cancellation);
         Assert.Contains(await records.NextItemsAsync(1000, Cancellation), item => item.RunId == run.Id);
 
-        await records.IssueAsync(Paper(made, cast, NewSerial()), Cast.Now, Cancellation);
+        var serial = NewSerial();
+        Assert.Empty(await records.SerialsOfAsync(run.Id, 1, 100, Cancellation));
+        await records.IssueAsync(Paper(made, cast, serial), Cast.Now, Cancellation);
 
+        Assert.Equal([serial], await records.SerialsOfAsync(run.Id, 1, 100, Cancellation));
         Assert.True((await records.FindProgressAsync(run.Id, Cancellation))!.IsOver);
         Assert.DoesNotContain(await records.NextItemsAsync(1000, Cancellation), item => item.RunId == run.Id);
         Assert.Equal(Pdf, Assert.Single(await records.FilesOf(run.Id, 1, 100, Language.Spanish).ToListAsync(Cancellation)));

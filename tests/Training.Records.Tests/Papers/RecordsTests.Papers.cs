@@ -124,6 +124,31 @@ public abstract partial class RecordsTests
     }
 
     [Fact]
+    public async Task Current_are_the_latest_papers_that_stand_today_in_the_order_asked_for()
+    {
+        var (cast, other) = (await Cast.CreateAsync(Database), await Cast.CreateAsync(Database));
+        var (made, theirs) = (await cast.KeepGrantedAsync(Database), await other.KeepGrantedAsync(Database));
+        var (first, revised, second) = (NewSerial(), NewSerial(), NewSerial());
+        await using var records = Database.Open();
+        await records.IssueAsync(Paper(made, cast, first), Cast.Now, Cancellation);
+        await records.IssueAsync(Paper(made, cast, revised) with { Revision = 2 }, Cast.Now, Cancellation);
+        await records.IssueAsync(Paper(theirs, other, second), Cast.Now, Cancellation);
+        async Task<IEnumerable<string>> CurrentAsync(DateTimeOffset now) =>
+            (await records.CurrentPapersAsync([second, first, revised, "NEVER-ISSUED"], now, Cancellation)).Select(paper => paper.Serial);
+
+        Assert.Equal([second, revised], await CurrentAsync(Cast.Now));
+        Assert.Empty(await CurrentAsync(Cast.Now.AddYears(9)));
+        var paper = Assert.Single(await records.CurrentPapersAsync([revised], Cast.Now, Cancellation));
+        Assert.Equal((2, cast.Worker, cast.CourseId, Cast.Today), (paper.Revision, paper.PersonId, paper.SchemeId, paper.Today));
+
+        await cast.KeepGrantedAsync(Database, number: 2);
+        Assert.Equal([second, revised], await CurrentAsync(Cast.Now));
+        (await records.PersonNames.SingleAsync(name => name.Id == other.WorkerName, Cancellation)).Text = null;
+        await records.SaveChangesAsync(Cancellation);
+        Assert.Equal([revised], await CurrentAsync(Cast.Now));
+    }
+
+    [Fact]
     public async Task A_paper_without_a_grant_a_name_or_its_earlier_revision_is_refused()
     {
         var cast = await Cast.CreateAsync(Database);

@@ -65,7 +65,7 @@ internal static class Addresses
         "classId" => (pattern.Contains("my/classes", StringComparison.Ordinal) || pattern.Contains("employers/{employerId", StringComparison.Ordinal)
             ? belongings.SeatClassId
             : belongings.ClassId).ToString(),
-        "sheetId" => (isFinished ? belongings.SignedSheetId : belongings.OpenSheetId).ToString(),
+        "sheetId" => (isFinished || pattern.EndsWith("signed.pdf", StringComparison.Ordinal) ? belongings.SignedSheetId : belongings.OpenSheetId).ToString(),
         "sittingId" => (isFinished ? belongings.SentSittingId : belongings.OpenSittingId).ToString(),
         "serial" => belongings.Serial,
         "siteId" => belongings.SiteId.ToString(),

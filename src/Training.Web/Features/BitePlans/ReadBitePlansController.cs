@@ -30,10 +30,10 @@ public sealed class ReadBitePlansController(RecordsContext records, BitePlanRead
     /// <summary>The plan of a site.</summary>
     [HttpGet("/{language:language}/sites/{siteId:guid}/bite-plan")]
     public async Task<IActionResult> Show(Guid siteId, CancellationToken cancellation) =>
-        await FindSeenAsync(siteId, cancellation) is { } site ? await PageAsync(site, $"/{Language.Tag()}/sites/{siteId}/bite-plan/paper", cancellation) : NotFound();
+        await FindSeenAsync(siteId, cancellation) is { } site ? await PageAsync(site, $"/{Language.Tag()}/sites/{siteId}/bite-plan.pdf", cancellation) : NotFound();
 
     /// <summary>The plan of a site, to print.</summary>
-    [HttpGet("/{language:language}/sites/{siteId:guid}/bite-plan/paper")]
+    [HttpGet("/{language:language}/sites/{siteId:guid}/bite-plan.pdf")]
     public async Task<IActionResult> Print(Guid siteId, CancellationToken cancellation) =>
         await FindSeenAsync(siteId, cancellation) is { } site ? await PaperAsync(site, cancellation) : NotFound();
 
@@ -43,11 +43,11 @@ public sealed class ReadBitePlansController(RecordsContext records, BitePlanRead
     [EnableRateLimiting(BitePlansSetup.RateLimit)]
     public async Task<IActionResult> Open(string planSecret, CancellationToken cancellation) =>
         await FindOpenAsync(planSecret, cancellation) is var (site, refusal) && site is not null
-            ? await PageAsync(site, $"/{Language.Tag()}/bite-plans/{planSecret}/paper", cancellation)
+            ? await PageAsync(site, $"/{Language.Tag()}/bite-plans/{planSecret}.pdf", cancellation)
             : refusal;
 
     /// <summary>The same, to print.</summary>
-    [HttpGet("/{language:language}/bite-plans/{planSecret}/paper")]
+    [HttpGet("/{language:language}/bite-plans/{planSecret}.pdf")]
     [EnableRateLimiting(BitePlansSetup.RateLimit)]
     public async Task<IActionResult> PrintOpen(string planSecret, CancellationToken cancellation) =>
         await FindOpenAsync(planSecret, cancellation) is var (site, refusal) && site is not null ? await PaperAsync(site, cancellation) : refusal;

@@ -44,4 +44,5 @@ public sealed record MyPage(
 /// <param name="ExpiresOn">Last day of its period.</param>
 /// <param name="IsLatest">False where a later paper of the same scheme took its place.</param>
 /// <param name="IsForMachines">Whether it can be fetched as files for programs.</param>
-public sealed record PaperLine(string Title, Serial Serial, DateOnly StartsOn, DateOnly ExpiresOn, bool IsLatest, bool IsForMachines);
+/// <param name="IsCurrent">Whether a gate would let it pass today; only then there is a pocket card.</param>
+public sealed record PaperLine(string Title, Serial Serial, DateOnly StartsOn, DateOnly ExpiresOn, bool IsLatest, bool IsForMachines, bool IsCurrent);

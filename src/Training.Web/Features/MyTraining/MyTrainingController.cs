@@ -41,7 +41,7 @@ public sealed class MyTrainingController(
         var numbers = site is null ? null : await records.FindEmergencyNumbersAsync(site.Id, cancellation);
         var holds = await records.HoldsOfAsync(visitor.PersonId, cancellation);
         return View(MyPage.Of(
-            lines, await records.PapersOfAsync(visitor.PersonId, titles, cancellation),
+            lines, await records.PapersOfAsync(visitor.PersonId, titles, clock.GetUtcNow(), cancellation),
             await changes.OfAsync(visitor.PersonId, visitor.Today, Language, cancellation),
             await records.AppealsOfAsync(visitor.PersonId, cancellation), new(appealText, all.Titles(Language), new Dictionary<Guid, string>()),
             provider.DayOf(clock.GetUtcNow()), site is not null && numbers is not null ? (site.Name, numbers) : null) with

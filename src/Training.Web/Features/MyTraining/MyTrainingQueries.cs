@@ -15,9 +15,10 @@ public static class MyTrainingQueries
     /// <param name="records">Where from.</param>
     /// <param name="personId">Whose.</param>
     /// <param name="titles">Titles of schemes by id; a scheme that is no longer served keeps its id.</param>
+    /// <param name="now">UTC.</param>
     /// <param name="cancellation">Ends the wait.</param>
     public static async Task<IReadOnlyList<PaperLine>> PapersOfAsync(
-        this RecordsContext records, Guid personId, IReadOnlyDictionary<string, string> titles, CancellationToken cancellation)
+        this RecordsContext records, Guid personId, IReadOnlyDictionary<string, string> titles, DateTimeOffset now, CancellationToken cancellation)
     {
         var rows = await (from period in records.Periods
                           where period.PersonId == personId
@@ -25,6 +26,7 @@ public static class MyTrainingQueries
                           orderby period.StartsOn descending, period.Number descending, paper.Revision descending
                           select new { period.SchemeId, period.StartsOn, period.ExpiresOn, paper.Serial }).Take(MostPapers).ToListAsync(cancellation);
         var forMachines = await records.SerialsForMachinesAsync(personId, cancellation);
+        var current = (await records.CurrentPapersAsync(rows.ConvertAll(row => row.Serial), now, cancellation)).Select(paper => paper.Serial).ToHashSet(StringComparer.Ordinal);
         var seen = new HashSet<string>(StringComparer.Ordinal);
         return rows.ConvertAll(row => new PaperLine(
             titles.GetValueOrDefault(row.SchemeId) ?? row.SchemeId,
@@ -32,7 +34,8 @@ public static class MyTrainingQueries
             row.StartsOn,
             row.ExpiresOn,
             IsLatest: seen.Add(row.SchemeId),
-            IsForMachines: forMachines.Contains(row.Serial)));
+            IsForMachines: forMachines.Contains(row.Serial),
+            IsCurrent: current.Contains(row.Serial)));
     }
 
     /// <summary>The file of a certificate if it is this person's, or null.</summary>

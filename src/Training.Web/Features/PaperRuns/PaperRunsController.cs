@@ -3,9 +3,13 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
 using Training.Courses;
+using Training.Documents.Fonts;
+using Training.Documents.PocketCards;
 using Training.Documents.Volumes;
 using Training.Records;
 using Training.Web.Doors;
+using Training.Web.Features.PocketCards;
+using Training.Web.Features.Shared;
 using Training.Web.Features.Workforce;
 using Training.Web.Languages;
 using Training.Web.Problems;
@@ -16,7 +20,7 @@ namespace Training.Web.Features.PaperRuns;
 /// <summary>Many papers at once: started by a lead, made by a job, printed in volumes.</summary>
 [Route("/{language:language}/programme/paper-runs")]
 public sealed class PaperRunsController(
-    RecordsContext records, CourseShelf shelf, IStringLocalizer<PaperRunText> localizer, TimeProvider clock) : Controller
+    RecordsContext records, CourseShelf shelf, PocketCardReading cards, PrintedPapers papers, IStringLocalizer<PaperRunText> localizer, TimeProvider clock) : Controller
 {
     private const int MostListed = 50;
     private const int MostEmployers = 1_000;
@@ -78,12 +82,43 @@ public sealed class PaperRunsController(
     [HttpGet("{runId:guid}/volumes/{number:int}/{paperLanguage:language}")]
     public async Task<IActionResult> Volume(Guid runId, int number, string paperLanguage, CancellationToken cancellation)
     {
-        if (number < 1 || number > PaperRunKeeping.MostItems / PaperVolume.MostPapers || LanguageTags.Find(paperLanguage) is not { } language) return NotFound();
-        var first = ((number - 1) * PaperVolume.MostPapers) + 1;
-        var files = await records.FilesOf(runId, first, first + PaperVolume.MostPapers - 1, language).ToListAsync(cancellation);
+        if (FindPositions(number) is not var (first, last) || LanguageTags.Find(paperLanguage) is not { } language) return NotFound();
+        var files = await records.FilesOf(runId, first, last, language).ToListAsync(cancellation);
         if (files.Count == 0) return NotFound();
         Response.Headers.CacheControl = "no-store";
         return File(PaperVolume.Write(files, Text["VolumeTitle", number]), "application/pdf", $"papers-{number}-{paperLanguage}.pdf");
+    }
+
+    /// <summary>The pocket cards of one volume, eight to a sheet: of those papers that are current.</summary>
+    [HttpGet("{runId:guid}/volumes/{number:int}/{paperLanguage:language}/cards.pdf")]
+    public async Task<IActionResult> Cards(Guid runId, int number, string paperLanguage, CancellationToken cancellation)
+    {
+        if (FindPositions(number) is not var (first, last) || LanguageTags.Find(paperLanguage) is not { } language) return NotFound();
+        var serials = await records.SerialsOfAsync(runId, first, last, cancellation);
+        if (serials.Count == 0) return NotFound();
+        var pages = await cards.ReadAsync(serials, personId: null, language, cancellation);
+        return pages.Count == 0
+            ? PrintedPapers.CannotPrint(this, [new(PocketCardProblems.NoneCurrent, Place.Of(Text["Volume", first, last]))])
+            : papers.Answer(this, pages, CanPrint, (all, faces) => PocketCardWriter.WriteSheet(all, papers.Size, faces), $"cards-{number}-{paperLanguage}.pdf");
+    }
+
+    // Positions of the papers of a volume; null where no run has so many.
+    private static (int First, int Last)? FindPositions(int number) =>
+        number < 1 || number > PaperRunKeeping.MostItems / PaperVolume.MostPapers
+            ? null
+            : (((number - 1) * PaperVolume.MostPapers) + 1, number * PaperVolume.MostPapers);
+
+    // Of a hundred cards, which: by the serial before the field.
+    private static bool CanPrint(IReadOnlyList<PocketCardPage> pages, FontFaces faces, ICollection<Problem> problems)
+    {
+        foreach (var page in pages)
+        {
+            var own = new List<Problem>();
+            PocketCardChecks.CanPrint(page, faces, own);
+            foreach (var problem in own) problems.Add(problem with { Place = Place.Of($"{page.Serial}, {problem.Place.Part}") });
+        }
+
+        return problems.Count == 0;
     }
 
     private async Task<PaperRunsPage> ListAsync(PaperRunForm form, CancellationToken cancellation)

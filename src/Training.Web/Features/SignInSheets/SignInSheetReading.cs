@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Training.Documents.SignInSheets;
 using Training.Records;
 using Training.Web.Features.Classes;
 using Training.Web.Features.Seats;
@@ -8,8 +9,8 @@ namespace Training.Web.Features.SignInSheets;
 /// <summary>Reads what goes onto the paper of a class.</summary>
 internal static class SignInSheetReading
 {
-    /// <summary>The page of a class; null where there is none.</summary>
-    public static async Task<SignInSheetPage?> FindSignInSheetAsync(
+    /// <summary>The paper of a class; null where there is none.</summary>
+    public static async Task<ClassSheet?> FindClassSheetAsync(
         this RecordsContext records, Guid classId, IReadOnlyDictionary<string, string> titles, Uri address, CancellationToken cancellation)
     {
         if (await records.FindClassAsync(classId, cancellation) is not { } day) return null;
@@ -29,7 +30,8 @@ internal static class SignInSheetReading
             [.. (await records.ChoicesAsync(people, day.HeldOn, cancellation)).Select(one => one.Name ?? "–")];
     }
 
-    private static async Task<IReadOnlyDictionary<Guid, RosterLine>> LinesAsync(
+    /// <summary>These people as a paper names them, on a day.</summary>
+    public static async Task<IReadOnlyDictionary<Guid, SignInLine>> LinesAsync(
         this RecordsContext records, List<Guid> ids, DateOnly day, CancellationToken cancellation)
     {
         var names = await records.NamesOfAsync(ids, day, cancellation);
@@ -40,7 +42,7 @@ internal static class SignInSheetReading
         var badges = (await records.Badges.Where(row => ids.Contains(row.PersonId) && row.StartsOn <= day && (row.EndsOn == null || row.EndsOn >= day))
             .Select(row => new { row.PersonId, row.EmployerId, row.Number }).ToListAsync(cancellation)).ToLookup(row => row.PersonId);
         var languages = await records.Persons.Where(person => ids.Contains(person.Id)).ToDictionaryAsync(person => person.Id, person => person.Language, cancellation);
-        return ids.Distinct().ToDictionary(id => id, id => new RosterLine(
+        return ids.Distinct().ToDictionary(id => id, id => new SignInLine(
             names.GetValueOrDefault(id), Joined(badges[id].Select(row => row.Number)), Joined(employers[id].Select(row => row.Name)), languages[id]));
     }
 

@@ -93,4 +93,9 @@ public sealed record MatrixCell(Standing? Standing, DateOnly? ExpiresOn);
 /// <param name="Matrix">All of it.</param>
 /// <param name="Page">1 for the first.</param>
 /// <param name="Rows">Of the page.</param>
-public sealed record MatrixPage(Matrix Matrix, int Page, IReadOnlyList<MatrixRow> Rows);
+/// <param name="Crews">Of the chosen site; none where all sites are shown.</param>
+public sealed record MatrixPage(Matrix Matrix, int Page, IReadOnlyList<MatrixRow> Rows, IReadOnlyList<Crew> Crews)
+{
+    /// <summary>The chosen site; null where all are shown.</summary>
+    public Records.Site? Site => Matrix.Employer.Sites.FirstOrDefault(site => site.Id == Matrix.Filter.SiteId);
+}

@@ -33,7 +33,9 @@ public sealed class WorkforceController(RecordsContext records, CourseShelf shel
         var matrix = await FindMatrixAsync(employerId, form, cancellation);
         if (matrix is null) return NotFound();
         var shown = Math.Clamp(page, 1, matrix.Pages);
-        return View(new MatrixPage(matrix, shown, await matrix.RowsOfAsync(records, shown, cancellation)));
+        return View(new MatrixPage(
+            matrix, shown, await matrix.RowsOfAsync(records, shown, cancellation),
+            matrix.Filter.SiteId is { } siteId ? await records.CrewsOfAsync(siteId, cancellation) : []));
     }
 
     /// <summary>All of the training matrix that the filter admits, as a file.</summary>

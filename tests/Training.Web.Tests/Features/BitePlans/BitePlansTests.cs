@@ -60,8 +60,8 @@ public sealed partial class BitePlansTests(SharedSite shared)
         var cast = await WithPlanAsync(shared.Site);
         using var worker = await shared.Site.SignInAsync(cast.Worker);
 
-        var paper = await PdfText.OfAsync((await worker.GetAsync($"{Plan(cast)}/paper")).Bytes);
-        var spanish = await PdfText.OfAsync((await worker.GetAsync($"{Plan(cast, "es")}/paper")).Bytes);
+        var paper = Pdf.Text((await worker.GetAsync($"{Plan(cast)}.pdf")).Bytes);
+        var spanish = Pdf.Text((await worker.GetAsync($"{Plan(cast, "es")}.pdf")).Bytes);
 
         Assert.Contains("Snakebite? Call 911 first.", paper, StringComparison.Ordinal);
         Assert.Contains("Sagebrush District", paper, StringComparison.Ordinal);
@@ -82,7 +82,7 @@ public sealed partial class BitePlansTests(SharedSite shared)
 
         Assert.InRange(page.IndexOf("This plan is overdue for review.", StringComparison.Ordinal), 0, page.IndexOf("Snakebite? Call 911", StringComparison.Ordinal));
         Assert.Contains("It was to be reviewed by 1 December 2026, one day ago.", page, StringComparison.Ordinal);
-        Assert.Contains("This plan is overdue for review.", await PdfText.OfAsync((await worker.GetAsync($"{Plan(cast)}/paper")).Bytes), StringComparison.Ordinal);
+        Assert.Contains("This plan is overdue for review.", Pdf.Text((await worker.GetAsync($"{Plan(cast)}.pdf")).Bytes), StringComparison.Ordinal);
         Assert.Contains("One site has no bite plan, or one that is overdue.", Words(await lead.GetAsync($"/en/employers/{cast.Employer}/bite-plans")), StringComparison.Ordinal);
     }
 
@@ -145,7 +145,7 @@ public sealed partial class BitePlansTests(SharedSite shared)
         var made = await lead.PostAsync($"{Form(cast)}/addresses", new() { ["Id"] = Guid.CreateVersion7().ToString(), ["MadeFor"] = "Sagebrush District" }, page: Form(cast));
         var path = new Uri(AddressSpans().Match(made.Html).Groups["address"].Value).AbsolutePath;
         var open = await hospital.GetAsync(path);
-        var paper = await hospital.GetAsync($"/en{path}/paper");
+        var paper = await hospital.GetAsync($"/en{path}.pdf");
 
         Assert.Contains("Call 911 first.", Words(open), StringComparison.Ordinal);
         Assert.Equal(("no-store", "noindex, nofollow"), (open.Headers["Cache-Control"], open.Headers["X-Robots-Tag"]));
@@ -153,7 +153,7 @@ public sealed partial class BitePlansTests(SharedSite shared)
         Assert.DoesNotContain(path[^40..], (await lead.GetAsync(Form(cast))).Html, StringComparison.Ordinal);
         var end = EndForms().Match((await lead.GetAsync(Form(cast))).Html).Groups["path"].Value;
         Assert.Equal(303, (await lead.PostAsync(end, [], page: Form(cast))).Status);
-        Assert.Equal((410, 410), ((await hospital.GetAsync(path)).Status, (await hospital.GetAsync($"/en{path}/paper")).Status));
+        Assert.Equal((410, 410), ((await hospital.GetAsync(path)).Status, (await hospital.GetAsync($"/en{path}.pdf")).Status));
         Assert.Equal(404, (await hospital.GetAsync($"/bite-plans/{AddressSecret.New()}")).Status);
     }
 
@@ -169,7 +169,7 @@ public sealed partial class BitePlansTests(SharedSite shared)
 
         Assert.Contains("Nobody has written a bite plan for this site.", page, StringComparison.Ordinal);
         Assert.Contains("call emergency services first", page, StringComparison.Ordinal);
-        Assert.Equal(404, (await worker.GetAsync($"{Plan(cast)}/paper")).Status);
+        Assert.Equal(404, (await worker.GetAsync($"{Plan(cast)}.pdf")).Status);
         Assert.Equal(422, made.Status);
         Assert.Contains("Write the plan first", Words(made), StringComparison.Ordinal);
     }
@@ -180,7 +180,7 @@ public sealed partial class BitePlansTests(SharedSite shared)
         var (cast, other) = (await WithPlanAsync(shared.Site), await ProgrammeCast.CreateAsync(shared.Site));
         using var worker = await shared.Site.SignInAsync(other.Worker);
 
-        Assert.Equal((404, 404), ((await worker.GetAsync(Plan(cast))).Status, (await worker.GetAsync($"{Plan(cast)}/paper")).Status));
+        Assert.Equal((404, 404), ((await worker.GetAsync(Plan(cast))).Status, (await worker.GetAsync($"{Plan(cast)}.pdf")).Status));
     }
 
     private static string Words(Reply answer) => Spaces().Replace(System.Net.WebUtility.HtmlDecode(Tags().Replace(answer.Html, " ")), " ");

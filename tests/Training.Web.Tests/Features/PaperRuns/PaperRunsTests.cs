@@ -14,8 +14,13 @@ public sealed class PaperRunsTests : IAsyncLifetime
 
     private readonly RunningSite site = RunningSite.Start();
     private PlainBrowser lead = null!; // set before each test
+    private Guid leadId;
 
-    public async ValueTask InitializeAsync() => lead = await site.SignInAsync((await ProgrammeCast.CreateAsync(site)).Lead);
+    public async ValueTask InitializeAsync()
+    {
+        leadId = (await ProgrammeCast.CreateAsync(site)).Lead;
+        lead = await site.SignInAsync(leadId);
+    }
 
     public ValueTask DisposeAsync()
     {
@@ -54,6 +59,42 @@ public sealed class PaperRunsTests : IAsyncLifetime
         Assert.StartsWith("%PDF-", System.Text.Encoding.ASCII.GetString((await lead.GetAsync($"{started.Location}/volumes/1/es")).Bytes), StringComparison.Ordinal);
         Assert.Equal(404, (await lead.GetAsync($"{started.Location}/volumes/2/es")).Status);
         Assert.Contains("a newer one has replaced it", (await lead.GetAsync($"/en/verify/{serial.Value}")).Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_volume_is_also_printed_as_pocket_cards_of_those_papers_that_are_current()
+    {
+        await site.IssueAsync("awareness", Start, new(2028, 6, 1), "Ileana Prado-Whitt");
+        await site.IssueAsync("awareness", Start, new(2028, 6, 1), "Tomas Okafor");
+        await site.IssueAsync("awareness", Start, new(2026, 12, 1), "Anselm Pike");
+        var started = await lead.PostAsync("/en/programme/paper-runs", Fields("Anew"));
+        await WorkAsync();
+        site.Clock.Now = new(2026, 12, 2, 18, 0, 0, TimeSpan.Zero);
+        using var later = await site.SignInAsync(leadId);
+
+        var cards = await later.GetAsync($"{started.Location}/volumes/1/en/cards.pdf");
+        var text = Pdf.Read(cards, "cards-1-en.pdf");
+
+        Assert.Contains($"href=\"{started.Location}/volumes/1/es/cards.pdf\"", (await later.GetAsync(started.Location!)).Html, StringComparison.Ordinal); // not null: 303
+        Assert.All(["Ileana Prado-Whitt", "Tomas Okafor", "Revision 2", "2 December 2026"], fact => Assert.Contains(fact, text, StringComparison.OrdinalIgnoreCase));
+        Assert.DoesNotContain("Anselm Pike", text, StringComparison.Ordinal);
+        Assert.Equal(2, Pdf.Pages(cards.Bytes));
+        Assert.Equal(404, (await later.GetAsync($"{started.Location}/volumes/2/en/cards.pdf")).Status);
+    }
+
+    [Fact]
+    public async Task Where_no_paper_of_a_volume_is_current_it_is_told_what_to_do()
+    {
+        await site.IssueAsync("awareness", Start, new(2026, 12, 1), "Anselm Pike");
+        var started = await lead.PostAsync("/en/programme/paper-runs", Fields("Anew"));
+        await WorkAsync();
+        site.Clock.Now = new(2026, 12, 2, 18, 0, 0, TimeSpan.Zero);
+        using var later = await site.SignInAsync(leadId);
+
+        var answer = await later.GetAsync($"{started.Location}/volumes/1/en/cards.pdf");
+
+        Assert.Equal(422, answer.Status);
+        Assert.Contains("None of these papers is current today, so there is no card to print.", answer.Html, StringComparison.Ordinal);
     }
 
     [Fact]
