@@ -8,7 +8,7 @@ namespace Training.Documents.BitePlans;
 /// <summary>Finds what would keep a bite plan from being printed as written, on one page and in no type below 9 points.</summary>
 public static class BitePlanChecks
 {
-    /// <summary>Adds every problem of the plan, that of the day on which it is overdue and says so included, each with its field, and the number of its row, as the place.</summary>
+    /// <summary>Adds every problem of the plan, each with its field, and the number of its row, as the place.</summary>
     /// <param name="page">The plan.</param>
     /// <param name="fonts">The faces that it would be printed in.</param>
     /// <param name="problems">Receives the problems (<see cref="PaperProblems"/>).</param>
@@ -21,7 +21,7 @@ public static class BitePlanChecks
         if (problems.Count > before) return false;
 
         using var ruler = new Ruler(fonts);
-        var excess = BitePlanLayout.Compose(WhenOverdue(page), ruler).Excess;
+        var excess = BitePlanLayout.Compose(page, ruler).Excess;
         if (excess > 0)
         {
             var millimetres = Math.Ceiling(excess / Look.Millimetre).ToString(CultureInfo.InvariantCulture);
@@ -31,12 +31,16 @@ public static class BitePlanChecks
         return problems.Count == before;
     }
 
-    // A plan that is printed today is printed again when it is overdue, and has room for saying so.
-    private static BitePlanPage WhenOverdue(BitePlanPage page)
+    /// <summary>The same for a plan that is to be kept: it is printed again when it is overdue, and needs room for saying so.</summary>
+    /// <param name="page">The plan.</param>
+    /// <param name="fonts">The faces that it would be printed in.</param>
+    /// <param name="problems">Receives the problems (<see cref="PaperProblems"/>).</param>
+    /// <returns>True where nothing was added.</returns>
+    public static bool CanPrintAlsoOverdue(BitePlanPage page, FontFaces fonts, ICollection<Problem> problems)
     {
         const int YearsOfDays = 1000;
-        if (page.IsOverdue) return page;
-        return page with { PrintedOn = DateOnly.FromDayNumber(Math.Min(page.ReviewOn.DayNumber + YearsOfDays, DateOnly.MaxValue.DayNumber)) };
+        var later = DateOnly.FromDayNumber(Math.Min(page.ReviewOn.DayNumber + YearsOfDays, DateOnly.MaxValue.DayNumber));
+        return CanPrint(page.IsOverdue ? page : page with { PrintedOn = later }, fonts, problems);
     }
 
     private static void CheckFields(BitePlanPage page, FieldChecks fields)

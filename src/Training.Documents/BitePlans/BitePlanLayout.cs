@@ -132,10 +132,8 @@ internal sealed class BitePlanLayout
         if (_page.Antivenom.Count == 0) yield return Paragraph(_words.NothingEntered, _look.Text, width);
         foreach (var hearsay in _page.Antivenom)
         {
-            yield return new Piece.Text(
-                PdfBlockLevelElementTag.Paragraph,
-                _ruler.Fit($"{hearsay.HospitalName}: {hearsay.Said}", _look.Text, width),
-                _ruler.Fit(_words.Told(hearsay), _look.Strong, width));
+            // One after the other on the same lines: on a full page each line counts.
+            yield return Paragraph($"{hearsay.HospitalName}: {hearsay.Said.TrimEnd('.')}. {_words.Told(hearsay)}", _look.Text, width);
         }
     }
 

@@ -19,7 +19,7 @@ public sealed class BitePlanTests : PaperTests
         ? ["Snakebite? Call 911 first.", "Emergency services decide where to go.", "No telephone signal: Radio channel 4", "Say where you are (WGS 84): 34.89512, -117.02244 34° 53.707' north, 117° 01.346' west",
             "How the ambulance gets in: From Ocotillo Road, gate 2", "First aid: do 1. Get out of reach", "Do not × No tourniquet.", "Guidance: US first-aid list, reprinted 2023, in force from 24 May 2023.",
             "Then poison control: 1-800-222-1222", "Times as somebody entered them. Emergency services decide where to go.", "25 min Sagebrush District Hospital", "70 min Ocotillo Regional Medical Center",
-            "Antivenom: hearsay Sagebrush District Hospital: six vials, for pit vipers Told by Dana Whitlock on 2 October 2026; ask again.", "Last checked on 1 September 2026 by Rosa Delgado Güemes.",
+            "Antivenom: hearsay Sagebrush District Hospital: six vials, for pit vipers. Told by Dana Whitlock on 2 October 2026; ask again.", "Last checked on 1 September 2026 by Rosa Delgado Güemes.",
             "Next review by 1 March 2027.", "local protocol", "licensed medical care decide on treatment"]
         : ["¿Mordedura? Llame primero al 911.", "Los servicios de emergencia deciden adónde ir.", "34.89512, -117.02244 34° 53.707' norte; 117° 01.346' oeste", "Primeros auxilios: qué hacer 1. Salga del alcance", "Qué no hacer × Nada de torniquete.",
             "Después, centro de control de envenenamientos: 1-800-222-1222", "Lo dijo Dana Whitlock el 2 de octubre de 2026; pregunte otra vez.", "Última revisión: 1 de septiembre de 2026, por Rosa Delgado Güemes.", "Próxima revisión: a más tardar el 1 de marzo de 2027.",
@@ -110,11 +110,14 @@ public sealed class BitePlanTests : PaperTests
     }
 
     [Fact]
-    public void What_can_be_printed_in_time_can_be_printed_overdue()
+    public void What_fills_its_page_in_time_is_not_to_be_kept_since_it_could_not_say_that_it_is_overdue()
     {
         var full = Fullest(Plans.Of(Language.English));
+        var problems = new List<Problem>();
 
-        Assert.Contains("This plan is overdue for review.", DebianTool.Text(Plans.Print(full with { PrintedOn = new(2029, 9, 30) })));
+        Assert.Empty(Check(full));
+        Assert.False(BitePlanChecks.CanPrintAlsoOverdue(full, FontFaces.Default, problems));
+        Assert.Equal(PaperProblems.PageFull, Assert.Single(problems).Code);
     }
 
     [Theory, MemberData(nameof(Every_print))]

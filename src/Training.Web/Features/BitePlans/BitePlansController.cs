@@ -77,7 +77,7 @@ public sealed class BitePlansController(
     {
         var problems = new List<Problem>();
         foreach (var language in LanguageTags.All)
-            BitePlanChecks.CanPrint(await reading.ComposeAsync(site, plan, numbers, language, cancellation), faces, problems);
+            BitePlanChecks.CanPrintAlsoOverdue(await reading.ComposeAsync(site, plan, numbers, language, cancellation), faces, problems);
         foreach (var problem in problems.DistinctBy(problem => (problem.Code, problem.Place))) ModelState.Add("Plan", problem);
     }
 
