@@ -1,5 +1,6 @@
 using System.Globalization;
 using Training.Benchmarks;
+using Training.Records;
 
 const long FewestAnswers = 1_000;
 const long MostAnswers = 1_000_000_000;
@@ -19,6 +20,8 @@ return args switch
         await StandingAtSize.RunAsync([.. steps.Select(step => int.Parse(step, CultureInfo.InvariantCulture))]),
     ["certificates"] => AgainstPython.Run(10_000),
     ["certificates", var pages] when Number(pages, 100, 1_000_000) is { } count => AgainstPython.Run((int)count),
+    ["papers"] => await ManyPapers.RunAsync(10_000),
+    ["papers", var papers] when Number(papers, 100, PaperRunKeeping.MostItems) is { } count => await ManyPapers.RunAsync((int)count),
     _ => Usage(),
 };
 
@@ -33,6 +36,7 @@ static int Usage()
         records [sittings …]  so many sittings of 50 answers in an embedded database, analysed one run each (10 to 200000; left out: 2000, 20000)
         standing [certifications …] an employer's pages and the daily rounds beside so many certifications (10000 to 10000000; left out: 10 thousand, 100 thousand, 1 million)
         certificates [pages]  so many certificates, unsigned and signed, beside ReportLab and WeasyPrint (100 to 1000000; left out: 10000)
+        papers [papers]       a run of so many papers as the server makes and prints them (100 to {PaperRunKeeping.MostItems}; left out: 10000)
         """);
     return 2;
 }

@@ -22,7 +22,7 @@ internal static class StandingAtSize
     /// <summary>Fills a database a step, times the best of five readings, and prints what each step cost against the one before.</summary>
     public static async Task<int> RunAsync(IReadOnlyList<int> steps)
     {
-        var course = CourseReader.Read(CourseFiles.FromFolder(Path.Combine(Root(), "courses"))).Courses.First(one => one.Id == "handler");
+        var course = CourseReader.Read(CourseFiles.FromFolder(Repository.Courses)).Courses.First(one => one.Id == "handler");
         var shelf = new CourseShelf();
         shelf.Put(Enumerable.Range(1, ManyCertifications.SchemesOfAPerson).Select(number => course with
         {
@@ -118,13 +118,6 @@ internal static class StandingAtSize
     }
 
     private static int Employers(int certifications) => Math.Max(1, certifications / ManyCertifications.SchemesOfAPerson / ManyCertifications.PeopleOfAnEmployer);
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "Training.sln"))) folder = folder.Parent ?? throw new InvalidOperationException("No Training.sln above.");
-        return folder.FullName;
-    }
 
     // Noon in Denver, where nothing is quiet.
     private sealed class Noon : TimeProvider

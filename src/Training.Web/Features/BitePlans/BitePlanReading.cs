@@ -37,7 +37,7 @@ public sealed class BitePlanReading(RecordsContext records, CourseShelf shelf, O
             Antivenom = [.. plan.Hospitals.SelectMany(hospital => hospital.Antivenom is { } told
                 ? [new(hospital.Name, told.Said, told.ToldBy, told.ToldOn)]
                 : Array.Empty<AntivenomHearsay>())],
-            FirstAid = FirstAid.InForce(shelf.Guidance, site.Region, sheets.Count == 0 || sheets.Any(sheet => sheet.GuidanceGroup == Coral), today, language),
+            FirstAid = FirstAidWords.InForce(shelf.Guidance, site.Region, sheets.Count == 0 || sheets.Any(sheet => sheet.GuidanceGroup == Coral), today, language),
             CheckedOn = plan.CheckedOn, ReviewOn = plan.ReviewOn,
             CheckedBy = names.GetValueOrDefault(plan.LeadId),
         };

@@ -66,7 +66,7 @@ public sealed partial class BitePlansTests(SharedSite shared)
         Assert.Contains("Snakebite? Call 911 first.", paper, StringComparison.Ordinal);
         Assert.Contains("Sagebrush District", paper, StringComparison.Ordinal);
         Assert.Contains("911", spanish, StringComparison.Ordinal);
-        Assert.Contains("Aléjese y déjela en paz", spanish, StringComparison.Ordinal);
+        Assert.Contains("Aléjese y deje en paz a la serpiente", spanish, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,8 +1,10 @@
 using System.Diagnostics;
 using System.Net;
 using System.Text;
+using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Training.Scoring;
 using Training.Web.Commands;
 using Training.Web.Features.PaperFiles;
 using Training.Web.Keys;
@@ -11,7 +13,7 @@ using Training.Web.Tests.House;
 namespace Training.Web.Tests.Features.PaperFiles;
 
 /// <summary>Today is 25 November 2026. Papers are issued and signed by the real code.</summary>
-public sealed class PaperFilesControllerTests(SharedSite shared)
+public sealed partial class PaperFilesControllerTests(SharedSite shared)
 {
     private const string Name = "María José Peña-Núñez";
     private static readonly DateOnly Start = new(2026, 1, 15);
@@ -30,6 +32,13 @@ public sealed class PaperFilesControllerTests(SharedSite shared)
         { "the signature", "This PDF bears no signature." },
         { "everything but the picture", "This file is no PDF." },
     };
+
+    /// <summary>Every first line about a file that is not as we issued it.</summary>
+    private static readonly string[] NotGenuine =
+    [
+        "We signed this file, but it was changed afterwards.", "Something was added to this file after we signed it.", "A part of this file is missing.",
+        "This file is not as we issue files.", "This PDF bears no signature.", "This file is no PDF.", "This file is signed, but not by us.",
+    ];
 
     private static byte[] Alter(byte[] pdf, string what)
     {
@@ -61,6 +70,27 @@ public sealed class PaperFilesControllerTests(SharedSite shared)
         Assert.Contains($"<h1 class=\"says\">{says}</h1>", html, StringComparison.Ordinal);
         Assert.DoesNotContain(Name, html, StringComparison.Ordinal);
         Assert.DoesNotContain("current today", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_thousand_files_with_one_byte_changed_at_random_are_all_told_from_a_genuine_one()
+    {
+        using var unhurried = RunningSite.Start(isDemo: false, [new("Training:Verify:ChecksPerMinute", "10000")]);
+        var paper = await unhurried.IssueSignedAsync(Start, End, Name);
+        var random = new SplitMix64(20261127);
+
+        foreach (var _ in Enumerable.Range(0, 1_000))
+        {
+            var (place, mask) = ((int)random.NextBelow((ulong)paper.Pdf.Length), (byte)(1 + random.NextBelow(255)));
+            byte[] changed = [.. paper.Pdf];
+            changed[place] ^= mask;
+
+            var (status, html) = await SendAsync(changed, unhurried);
+
+            var says = Says().Match(html).Groups["says"].Value;
+            Assert.True(status == 200 && NotGenuine.Contains(says), $"byte {place} xor {mask}: {status} {says}");
+            Assert.DoesNotContain(Name, html, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
@@ -247,6 +277,9 @@ public sealed class PaperFilesControllerTests(SharedSite shared)
 
         Assert.Equal((302, "/es/verify#file-check"), ((int)answer.StatusCode, answer.Headers.Location!.OriginalString));
     }
+
+    [GeneratedRegex("<h1 class=\"says\">(?<says>[^<]+)</h1>", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Says();
 
     private Task<(int Status, string Html)> SendAsync(byte[] file, string path = "/en/verify/file") => SendAsync(file, site, path);
 

@@ -6,7 +6,7 @@ using Training.Documents.Typesetting;
 namespace Training.Documents.Tests.BitePlans;
 
 /// <summary>First aid follows guidance in force, and where guidance says something else than its words, there is none.</summary>
-public sealed class FirstAidTests
+public sealed class FirstAidWordsTests
 {
     private static readonly DateOnly Day = new(2026, 11, 27);
 
@@ -22,7 +22,7 @@ public sealed class FirstAidTests
         Entry("pressure-bandage", Code("not-recommended"), "unidentified"), Entry("pressure-bandage", Code("consider"), "coral"), Entry("walking", Code("carry"), "coral"),
     ];
 
-    private static FirstAidGuidance? InForce(IEnumerable<GuidanceEntry> entries, string region = "US-AZ", bool hasCoral = false, Language language = Language.English) => FirstAid.InForce(
+    private static FirstAidGuidance? InForce(IEnumerable<GuidanceEntry> entries, string region = "US-AZ", bool hasCoral = false, Language language = Language.English) => FirstAidWords.InForce(
         new([.. entries], new Dictionary<Language, IReadOnlyDictionary<string, string>>
         {
             [Language.English] = new Dictionary<string, string> { ["neutral"] = "in a neutral, comfortable position", ["no-aspirin"] = "no aspirin, ibuprofen or naproxen" },

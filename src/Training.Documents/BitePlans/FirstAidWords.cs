@@ -9,12 +9,12 @@ namespace Training.Documents.BitePlans;
 /// Sources of the lines that are always there: F-AID-01, 04, 05, 08 to 11, 22 and 23, F-NOT-01 to 08 and 10 to 12 of the courses' facts. Lines that follow a value of
 /// guidance: position of the limb, washing, pressure bandage, medicines, and the snake; after a coral snake, the bandage and the way to the vehicle.
 /// </remarks>
-public static class FirstAid
+public static class FirstAidWords
 {
     private const string PitViper = "pit-viper";
     private const string Coral = "coral";
 
-    private static readonly ResourceManager Texts = Wording.TextsBeside(typeof(FirstAid), "BitePlanText");
+    private static readonly ResourceManager Texts = Wording.TextsBeside(typeof(FirstAidWords), "FirstAidText");
 
     /// <summary>The lines of one region and day; null where guidance does not give every value that they need, or gives one that they have no words for.</summary>
     /// <param name="guidance">The entries.</param>
