@@ -30,7 +30,7 @@ internal static class ManyPapers
             await using var app = Training.Web.Site.Build(
             [
                 $"--Training:DataFolder={folder.FullName}", $"--Training:CoursesFolder={Repository.Courses}", "--Training:PublicAddress=https://training.example.org",
-                "--Training:Provider:Name=Quillback Field Safety", "--Training:Provider:Address=14 Ledger Road, Dry Fork", "--Logging:LogLevel:Default=Error",
+                "--Training:Provider:Name=Quillback Field Safety", "--Training:Provider:Address=14 Ledger Road, Dry Fork", "--Logging:LogLevel:Default=None",
             ]);
             var records = app.Services.GetRequiredService<IDbContextFactory<RecordsContext>>();
             await using (var empty = await records.CreateDbContextAsync()) await empty.BringUpToDateAsync(TimeProvider.System.GetUtcNow(), CancellationToken.None);
