@@ -15,6 +15,10 @@ public static class StatusQueries
     public static Task<int> PlacesGivenAsync(this RecordsContext records, CancellationToken cancellation) =>
         records.PaperCredentials.CountAsync(cancellation);
 
+    /// <summary>Whether a paper has that place in the status lists.</summary>
+    public static Task<bool> IsPlaceGivenAsync(this RecordsContext records, int place, CancellationToken cancellation) =>
+        records.PaperCredentials.AnyAsync(credential => credential.StatusIndex == place, cancellation);
+
     /// <summary>
     /// Places of the papers that are revoked for good: those of a period that had begun when the certification was withdrawn, and those whose place a
     /// later revision of the same decision took.

@@ -87,10 +87,12 @@ public abstract partial class RecordsTests
         await using var records = Database.Open();
         var before = await records.PlacesGivenAsync(Cancellation);
 
-        await PlaceAsync(await cast.KeepGrantedAsync(Database), cast);
+        var place = await PlaceAsync(await cast.KeepGrantedAsync(Database), cast);
 
         // Other tests of this class own rows too.
         Assert.True(await records.PlacesGivenAsync(Cancellation) > before);
+        Assert.True(await records.IsPlaceGivenAsync(place, Cancellation));
+        Assert.False(await records.IsPlaceGivenAsync(-1, Cancellation));
     }
 
     [Fact]

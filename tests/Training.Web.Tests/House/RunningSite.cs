@@ -89,7 +89,9 @@ internal sealed class RunningSite : IDisposable
     // A database as a new server has it before its first start has done anything but migrate; one a process.
     private static readonly Lazy<string> EmptyDatabase = new(() =>
     {
-        var file = Path.Combine(Directory.CreateTempSubdirectory("training-web-empty-").FullName, "training.db");
+        var made = Directory.CreateTempSubdirectory("training-web-empty-");
+        AppDomain.CurrentDomain.ProcessExit += (_, _) => made.Delete(recursive: true);
+        var file = Path.Combine(made.FullName, "training.db");
         var options = new DbContextOptionsBuilder<RecordsContext>();
         options.UseRecords(new DatabaseOptions { Connection = $"Data Source={file};Pooling=False" });
         using (var records = new RecordsContext(options.Options)) records.Database.Migrate();

@@ -1,4 +1,3 @@
-using Training.Courses;
 using Training.Documents.BitePlans;
 using Training.Records;
 
@@ -9,11 +8,7 @@ namespace Training.Web.Features.BitePlans;
 /// <param name="Plan">What it says; null where nobody wrote one.</param>
 /// <param name="Numbers">Whom to call where there is no plan; null where nobody wrote that either.</param>
 /// <param name="Paper">Address of the paper.</param>
-public sealed record BitePlanShown(Records.Site Site, BitePlanPage? Plan, EmergencyNumbers? Numbers, string Paper)
-{
-    /// <summary>What keeps the plan from being printed; empty where nothing does or nobody asked.</summary>
-    public IReadOnlyList<Problem> Problems { get; init; } = [];
-}
+public sealed record BitePlanShown(Records.Site Site, BitePlanPage? Plan, EmergencyNumbers? Numbers, string Paper);
 
 /// <summary>The form of a site's bite plan, and the addresses at which strangers read it.</summary>
 /// <param name="Site">Which.</param>
@@ -47,13 +42,19 @@ public sealed record BitePlanEditPage(
 /// <param name="EmployerId">Whose.</param>
 /// <param name="EmployerName">Its name.</param>
 /// <param name="IsLead">The reader may write plans.</param>
-/// <param name="Sites">By name, each with its plan or null.</param>
-/// <param name="Today">The date.</param>
-public sealed record BitePlanListPage(Guid EmployerId, string EmployerName, bool IsLead, IReadOnlyList<(Records.Site Site, BitePlan? Plan)> Sites, DateOnly Today)
+/// <param name="Sites">By name.</param>
+public sealed record BitePlanListPage(Guid EmployerId, string EmployerName, bool IsLead, IReadOnlyList<BitePlanRow> Sites)
 {
     /// <summary>Sites without a plan, and with one that is overdue.</summary>
-    public int ToDo => Sites.Count(row => row.Plan is null || IsOverdue(row.Plan));
+    public int ToDo => Sites.Count(row => row.DaysLeft is null or < 0);
+}
 
-    /// <summary>The day by which it was to be reviewed has passed.</summary>
-    public bool IsOverdue(BitePlan plan) => plan.ReviewOn < Today;
+/// <summary>A site and its bite plan.</summary>
+/// <param name="Site">Which.</param>
+/// <param name="Plan">Null where nobody wrote one.</param>
+/// <param name="Today">The date there.</param>
+public sealed record BitePlanRow(Records.Site Site, BitePlan? Plan, DateOnly Today)
+{
+    /// <summary>Through the day by which it is to be reviewed, negative when that has passed; null without a plan.</summary>
+    public int? DaysLeft => Plan?.ReviewOn.DayNumber - Today.DayNumber;
 }

@@ -3,15 +3,13 @@ using Training.Certification;
 using Training.Courses;
 using Training.Documents.BitePlans;
 using Training.Records;
-using Training.Web.Demo;
-using Training.Web.Provider;
-using Training.Web.Settings;
+using Training.Web.Features.Shared;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.BitePlans;
 
 /// <summary>Puts the bite plan of a site together: what a lead entered, whom to call, and first aid as guidance in force says it.</summary>
-public sealed class BitePlanReading(RecordsContext records, CourseShelf shelf, OurProvider provider, TrainingOptions options, DemoMark demo, TimeProvider clock)
+public sealed class BitePlanReading(RecordsContext records, CourseShelf shelf, PrintedPapers papers, TimeProvider clock)
 {
     private const string Coral = "coral";
 
@@ -29,7 +27,7 @@ public sealed class BitePlanReading(RecordsContext records, CourseShelf shelf, O
         var names = await records.NamesOfAsync([plan.LeadId], today, cancellation);
         return new()
         {
-            Language = language, Paper = options.Papers.Size, ProviderName = provider.Name, SiteName = site.Name, PrintedOn = today, IsDemonstration = demo.IsOn,
+            Language = language, Paper = papers.Size, ProviderName = papers.ProviderName, SiteName = site.Name, PrintedOn = today, IsDemonstration = papers.IsDemonstration,
             EmployerName = await records.Employers.Where(employer => employer.Id == site.EmployerId).Select(employer => employer.Name).SingleAsync(cancellation),
             EmergencyServices = numbers.EmergencyServices, PoisonControl = numbers.PoisonControl, OnSite = numbers.OnSite, WithoutSignal = numbers.WithoutSignal,
             Latitude = plan.Latitude, Longitude = plan.Longitude, AccessWords = plan.AccessWords,

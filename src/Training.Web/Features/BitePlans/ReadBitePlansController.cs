@@ -1,18 +1,19 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.EntityFrameworkCore;
+using Training.Certification;
 using Training.Courses;
 using Training.Documents.BitePlans;
-using Training.Documents.Fonts;
 using Training.Records;
 using Training.Web.Doors;
+using Training.Web.Features.Shared;
 using Training.Web.Features.Workforce;
 using Training.Web.Languages;
 
 namespace Training.Web.Features.BitePlans;
 
 /// <summary>Bite plans to read: by the people of a site, by their employer, and by whoever has an address that a lead made.</summary>
-public sealed class ReadBitePlansController(RecordsContext records, BitePlanReading reading, FontFaces faces) : Controller
+public sealed class ReadBitePlansController(RecordsContext records, BitePlanReading reading, PrintedPapers papers, TimeProvider clock) : Controller
 {
     private Language Language => HttpContext.PageLanguageOf();
 
@@ -23,8 +24,9 @@ public sealed class ReadBitePlansController(RecordsContext records, BitePlanRead
         var visitor = HttpContext.Visitor();
         if (await records.FindEmployerAsync(visitor, employerId, cancellation) is not { } employer) return NotFound();
         var plans = await records.BitePlansOfAsync([.. employer.Sites.Select(site => site.Id)], cancellation);
+        var now = clock.GetUtcNow();
         return View("/Features/BitePlans/List.cshtml", new BitePlanListPage(
-            employerId, employer.Name, visitor.Is(Role.ProgrammeLead), [.. employer.Sites.Select(site => (site, plans.GetValueOrDefault(site.Id)))], employer.Today));
+            employerId, employer.Name, visitor.Is(Role.ProgrammeLead), [.. employer.Sites.Select(site => new BitePlanRow(site, plans.GetValueOrDefault(site.Id), DecisionDay.On(now, TimeZoneInfo.FindSystemTimeZoneById(site.Zone))))]));
     }
 
     /// <summary>The plan of a site.</summary>
@@ -71,18 +73,8 @@ public sealed class ReadBitePlansController(RecordsContext records, BitePlanRead
         return View("/Features/BitePlans/Show.cshtml", new BitePlanShown(site, plan, plan is null ? await records.FindEmergencyNumbersAsync(site.Id, cancellation) : null, paper));
     }
 
-    private async Task<IActionResult> PaperAsync(Records.Site site, CancellationToken cancellation)
-    {
-        if (await reading.FindAsync(site, Language, cancellation) is not { } plan) return NotFound();
-        var problems = new List<Problem>();
-        if (!BitePlanChecks.CanPrint(plan, faces, problems))
-        {
-            // It could be printed when it was kept; guidance or a name has grown longer since.
-            Response.StatusCode = StatusCodes.Status409Conflict;
-            return View("/Features/BitePlans/Show.cshtml", new BitePlanShown(site, plan, null, "") { Problems = problems });
-        }
-
-        Response.Headers.ContentDisposition = $"inline; filename=\"bite-plan-{plan.PrintedOn.Iso()}-{Language.Tag()}.pdf\"";
-        return File(BitePlanWriter.Write(plan, faces), "application/pdf");
-    }
+    private async Task<IActionResult> PaperAsync(Records.Site site, CancellationToken cancellation) =>
+        await reading.FindAsync(site, Language, cancellation) is { } plan
+            ? papers.Answer(this, plan, BitePlanChecks.CanPrint, BitePlanWriter.Write, $"bite-plan-{plan.PrintedOn.Iso()}-{Language.Tag()}.pdf")
+            : NotFound();
 }

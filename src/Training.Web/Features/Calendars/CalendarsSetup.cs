@@ -1,4 +1,3 @@
-using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.RateLimiting;
 using Training.Web.Features.Verify;
 
@@ -17,9 +16,7 @@ public static class CalendarsSetup
     public static IServiceCollection AddCalendars(this IServiceCollection services)
     {
         services.AddScoped<CalendarWriting>();
-        services.Configure<RateLimiterOptions>(limiter => limiter.AddPolicy(RateLimit, context => RateLimitPartition.GetFixedWindowLimiter(
-            VerifySetup.Asker(context.Connection.RemoteIpAddress),
-            _ => new FixedWindowRateLimiterOptions { PermitLimit = ReadsPerMinute, Window = TimeSpan.FromMinutes(1), QueueLimit = 0 })));
+        services.Configure<RateLimiterOptions>(limiter => limiter.AddPolicy(RateLimit, context => VerifySetup.PerMinute(context, ReadsPerMinute)));
         return services;
     }
 }

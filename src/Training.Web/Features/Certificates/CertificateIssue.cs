@@ -38,6 +38,8 @@ public sealed class CertificateIssue(TrainingOptions options, OurProvider provid
         for (var draw = 0; draw < MostDraws; draw++)
         {
             var paper = new Drawn(Serial.Draw(RandomNumberGenerator.GetInt32), CredentialDraw.Next(placesGiven), now);
+            // Asked before anything is printed and signed for it; whoever takes it meanwhile is found when the paper is kept.
+            if (await records.IsPlaceGivenAsync(paper.Credential.StatusIndex, cancellation)) continue;
             var renderings = Render(order, course, holder, paper, problems);
             if (renderings.Count == 0) return null;
             var issue = await records.IssueAsync(

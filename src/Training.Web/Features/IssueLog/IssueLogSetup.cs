@@ -1,4 +1,3 @@
-using System.Threading.RateLimiting;
 using Hangfire;
 using Microsoft.AspNetCore.RateLimiting;
 using Training.Web.Features.Verify;
@@ -18,9 +17,7 @@ public static class IssueLogSetup
     public static IServiceCollection AddIssueLog(this IServiceCollection services)
     {
         services.AddSingleton<TreeHeadJob>();
-        services.Configure<RateLimiterOptions>(limiter => limiter.AddPolicy(RateLimit, context => RateLimitPartition.GetFixedWindowLimiter(
-            VerifySetup.Asker(context.Connection.RemoteIpAddress),
-            _ => new FixedWindowRateLimiterOptions { PermitLimit = ReadsPerMinute, Window = TimeSpan.FromMinutes(1), QueueLimit = 0 })));
+        services.Configure<RateLimiterOptions>(limiter => limiter.AddPolicy(RateLimit, context => VerifySetup.PerMinute(context, ReadsPerMinute)));
         return services;
     }
 

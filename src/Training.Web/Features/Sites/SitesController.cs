@@ -40,7 +40,7 @@ public sealed class SitesController(RecordsContext records, CourseShelf shelf, T
         if (site is null) return null;
         var employer = await records.Employers.Where(row => row.Id == site.EmployerId).Select(row => row.Name).SingleAsync(cancellation);
         var numbers = await records.FindEmergencyNumbersAsync(siteId, cancellation);
-        var today = HttpContext.Visitor().Today;
+        var today = DecisionDay.On(clock.GetUtcNow(), TimeZoneInfo.FindSystemTimeZoneById(site.Zone));
         var names = await records.NamesOfAsync(numbers is null ? [] : [numbers.LeadId], today, cancellation);
         return new(site, employer, numbers, numbers is null ? null : names.GetValueOrDefault(numbers.LeadId),
             (await records.FindSiteSpeciesAsync(siteId, cancellation))?.SpeciesIds.Count, await records.FindBitePlanAsync(siteId, cancellation), today,

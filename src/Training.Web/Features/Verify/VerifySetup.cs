@@ -28,16 +28,14 @@ public static class VerifySetup
                     Math.Max(1, (int)Math.Ceiling(wait.TotalSeconds)).ToString(CultureInfo.InvariantCulture);
                 return ValueTask.CompletedTask;
             };
-            limiter.AddPolicy(RateLimit, context =>
-            {
-                var checks = context.RequestServices.GetRequiredService<TrainingOptions>().Verify.ChecksPerMinute;
-                return RateLimitPartition.GetFixedWindowLimiter(
-                    Asker(context.Connection.RemoteIpAddress),
-                    _ => new FixedWindowRateLimiterOptions { PermitLimit = checks, Window = Window, QueueLimit = 0 });
-            });
+            limiter.AddPolicy(RateLimit, context => PerMinute(context, context.RequestServices.GetRequiredService<TrainingOptions>().Verify.ChecksPerMinute));
         });
         return services;
     }
+
+    /// <summary>So many requests a minute from whoever counts as one.</summary>
+    public static RateLimitPartition<string> PerMinute(HttpContext context, int requests) => RateLimitPartition.GetFixedWindowLimiter(
+        Asker(context.Connection.RemoteIpAddress), _ => new FixedWindowRateLimiterOptions { PermitLimit = requests, Window = Window, QueueLimit = 0 });
 
     /// <summary>Who counts as one: an IPv4 address, or the /64 network that one IPv6 subscriber can roam in.</summary>
     public static string Asker(IPAddress? address)

@@ -51,6 +51,7 @@ public sealed partial class BitePlansTests(SharedSite shared)
         Assert.Equal(inOrder, inOrder.OrderBy(words => page.IndexOf(words, StringComparison.Ordinal)));
         Assert.All(inOrder, words => Assert.Contains(words, page, StringComparison.Ordinal));
         Assert.DoesNotContain("overdue", page, StringComparison.Ordinal);
+        Assert.Contains($"href=\"{Plan(cast)}\"", (await worker.GetAsync("/en/my")).Html, StringComparison.Ordinal);
         Assert.Contains("href=\"geo:34.89512,-117.02244\"", (await worker.GetAsync(Plan(cast))).Html, StringComparison.Ordinal);
     }
 
@@ -172,6 +173,20 @@ public sealed partial class BitePlansTests(SharedSite shared)
         Assert.Equal(404, (await worker.GetAsync($"{Plan(cast)}.pdf")).Status);
         Assert.Equal(422, made.Status);
         Assert.Contains("Write the plan first", Words(made), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_day_of_the_site_decides_whether_a_plan_is_overdue()
+    {
+        using var site = RunningSite.Start(settings: [new("Training:Provider:TimeZone", "Pacific/Auckland")]);
+        var cast = await WithPlanAsync(site, form => form["ReviewOn"] = "2026-12-01");
+        // 1 December in Phoenix, where the site lies; 2 December for a lead in Auckland.
+        site.Clock.Now = new(2026, 12, 1, 18, 0, 0, TimeSpan.Zero);
+        using var lead = await site.SignInAsync(cast.Lead);
+
+        Assert.Contains("Every site has a bite plan in time.", Words(await lead.GetAsync($"/en/employers/{cast.Employer}/bite-plans")), StringComparison.Ordinal);
+        Assert.DoesNotContain("Overdue", Words(await lead.GetAsync($"/en/programme/sites/{cast.Site}")), StringComparison.Ordinal);
+        Assert.DoesNotContain("overdue", Words(await lead.GetAsync(Plan(cast))), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -151,6 +151,31 @@ public sealed class ScoresheetsControllerTests(SharedSite shared)
     }
 
     [Fact]
+    public async Task The_form_of_a_live_sheet_offers_the_day_on_which_the_sites_bite_plan_was_checked()
+    {
+        var room = await ClassRoom.OpenAsync(shared.Site);
+        using var browser = await room.SignInAsync();
+        await room.ScoreAsync(browser, AllDone);
+        Assert.Contains("name=\"BitePlanCheckedOn\" type=\"date\" aria-describedby", (await browser.GetAsync(room.StartPath)).Html, StringComparison.Ordinal);
+        var siteId = Guid.Empty;
+        await shared.Site.RecordAsync(async records =>
+        {
+            siteId = await records.Classes.Where(row => row.Id == room.ClassId).Select(row => row.SiteId).SingleAsync();
+            records.Add(new BitePlan
+            {
+                Id = Guid.CreateVersion7(), SiteId = siteId, LeadId = room.InstructorId, KeptAt = RunningSite.Now, CheckedOn = new(2026, 9, 14), ReviewOn = new(2027, 3, 1),
+                Latitude = 34.9m, Longitude = -117m, AccessWords = "Gate 2", Hospitals = [],
+            });
+            await records.SaveChangesAsync();
+        });
+
+        var html = (await browser.GetAsync(room.StartPath)).Html;
+
+        Assert.Contains("name=\"BitePlanCheckedOn\" type=\"date\" value=\"2026-09-14\"", html, StringComparison.Ordinal);
+        Assert.Contains($"href=\"/en/sites/{siteId}/bite-plan\"", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_live_snake_comes_only_after_a_pass_on_the_model_and_with_all_conditions()
     {
         var room = await ClassRoom.OpenAsync(shared.Site);
