@@ -196,6 +196,27 @@ public sealed class OfflineCheckTests(Chromium chromium) : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_phone_that_says_it_has_signal_before_it_has_keeps_the_answer_and_asks_again()
+    {
+        var paper = await site.IssueSignedAsync(Start, End, Name);
+        await page.Clock.InstallAsync(new() { TimeDate = RunningSite.Now.UtcDateTime });
+        await PrepareAsync();
+        await CutAsync();
+        await ScanAsync(CodeOf(paper));
+        await page.EvaluateAsync("window.isSameDocument = true");
+
+        await page.RouteAsync("**", route => route.AbortAsync());
+        await page.RunAndWaitForRequestAsync(() => page.Context.SetOfflineAsync(false), "**/status/revocation");
+        await page.RunAndWaitForRequestAsync(() => page.Clock.RunForAsync(16_000), "**/status/revocation");
+        Assert.Equal("The code is genuine and holds through 1 June 2027.", await page.Locator("h1").InnerTextAsync());
+        Assert.True(await page.EvaluateAsync<bool>("window.isSameDocument"));
+        await page.UnrouteAllAsync();
+        await page.Clock.RunForAsync(16_000);
+
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Genuine, and current today.", new() { Timeout = 20_000 });
+    }
+
+    [Fact]
     public async Task No_page_with_a_name_is_kept_on_the_phone()
     {
         var paper = await site.IssueSignedAsync(Start, End, Name);

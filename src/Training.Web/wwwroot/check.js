@@ -10,9 +10,12 @@ const lists = Object.values(trusted).map((list) => new URL(list).pathname);
 const cacheName = "check-1";
 const daySeconds = 86_400;
 const patience = 8000;
+const pause = 15_000;
 
 const code = () => location.hash.slice(1);
 const serialOfAddress = () => (location.pathname.split("/verify/")[1] ?? "").replaceAll("-", "").toUpperCase();
+// The kept page under the address of a serial: the register could not be asked.
+const isStandIn = isAlone && serialOfAddress() !== "";
 
 /* What is kept. */
 
@@ -60,10 +63,15 @@ const moment = (seconds) => `${momentFormat.format(seconds * 1000)}, ${timeForma
 const fill = (text, holes) => text.replace(/\{(\w+)\}/g, (hole, name) => holes[name] ?? hole);
 const wordsOf = (name) => document.querySelector(`template[data-text="${name}"]`).content.textContent;
 
+// Whatever is set is read out, so what stands there already is left alone.
+function put(element, text) {
+  if (element.textContent !== text) element.textContent = text;
+}
+
 function say(selector, holes = {}) {
   const [says, does] = document.querySelector(`template${selector}`).content.querySelectorAll("p");
-  answer.querySelector("[data-says]").textContent = fill(says.textContent, holes);
-  answer.querySelector("[data-does]").textContent = fill(does.textContent, holes);
+  put(answer.querySelector("[data-says]"), fill(says.textContent, holes));
+  put(answer.querySelector("[data-does]"), fill(does.textContent, holes));
   answer.hidden = false;
 }
 
@@ -81,7 +89,7 @@ function tell(verdict, claims, asOf) {
     serial: claims.jti.match(/.{4}/g).join("-"),
     asOf: asOf ? fill(wordsOf("asOf"), { asOf: moment(asOf) }) : wordsOf("noList"),
   };
-  for (const cell of table.querySelectorAll("[data-claim]")) cell.textContent = shown[cell.dataset.claim];
+  for (const cell of table.querySelectorAll("[data-claim]")) put(cell, shown[cell.dataset.claim]);
   for (const row of table.querySelectorAll("[data-kind]")) row.hidden = row.dataset.kind !== claims.kind;
   for (const row of table.querySelectorAll("[data-when]")) row.hidden = !row.dataset.when.split(" ").includes(verdict);
 }
@@ -103,8 +111,7 @@ function sayVerdict({ verdict, fault, claims, asOf }, now) {
 
 async function judge(readToken) {
   if (!code()) {
-    // The kept page under the address of a serial: the register could not be asked.
-    if (isAlone && serialOfAddress()) say('[data-verdict="noCode"]');
+    if (isStandIn) say('[data-verdict="noCode"]');
     return true;
   }
 
@@ -124,18 +131,33 @@ function carryCode() {
   for (const link of document.querySelectorAll("nav a[hreflang]")) link.href = `/${link.hreflang}${page}${location.hash}`;
 }
 
+// It answers with a page or that it knows no such paper; all else leaves what the code says.
+async function answersNow() {
+  const asked = await fetch(location.pathname, { credentials: "omit", cache: "no-store", signal: AbortSignal.timeout(patience) }).catch(() => null);
+  return asked !== null && (asked.ok || asked.status === 404);
+}
+
+// A device says that it has signal before it has, so the page stays until the register answered: what it says is not lost for nothing.
+let nextAsking;
+async function askRegister(hasSignal) {
+  clearTimeout(nextAsking);
+  if (hasSignal && await answersNow()) location.reload();
+  else if (navigator.onLine) nextAsking = setTimeout(check, pause);
+}
+
 async function check() {
   const { readToken } = await import(dataset.reader);
   if (code()) carryCode();
   const wasJudged = await judge(readToken);
-  const isJudged = await refresh() ? await judge(readToken) : wasJudged;
+  const hasSignal = await refresh();
+  const isJudged = hasSignal ? await judge(readToken) : wasJudged;
   if (!isJudged) say('[data-verdict="noKeys"]');
+  if (isStandIn) await askRegister(hasSignal);
 }
 
 if (window.isSecureContext) {
   addEventListener("hashchange", check);
-  // Under the address of a serial the register can be asked now.
-  addEventListener("online", () => (isAlone && serialOfAddress() ? location.reload() : check()));
+  addEventListener("online", check);
   await check();
 } else {
   document.querySelector("[data-insecure]").hidden = false;
