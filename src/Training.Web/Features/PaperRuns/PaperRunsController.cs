@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Localization;
 using Training.Courses;
-using Training.Documents.Fonts;
 using Training.Documents.PocketCards;
 using Training.Documents.Volumes;
 using Training.Records;
@@ -13,6 +12,7 @@ using Training.Web.Features.Shared;
 using Training.Web.Features.Workforce;
 using Training.Web.Languages;
 using Training.Web.Problems;
+using Training.Web.Provider;
 using Training.Web.Shelf;
 
 namespace Training.Web.Features.PaperRuns;
@@ -20,7 +20,8 @@ namespace Training.Web.Features.PaperRuns;
 /// <summary>Many papers at once: started by a lead, made by a job, printed in volumes.</summary>
 [Route("/{language:language}/programme/paper-runs")]
 public sealed class PaperRunsController(
-    RecordsContext records, CourseShelf shelf, PocketCardReading cards, PrintedPapers papers, IStringLocalizer<PaperRunText> localizer, TimeProvider clock) : Controller
+    RecordsContext records, CourseShelf shelf, OurProvider provider, PocketCardReading cards, PrintedPapers papers, IStringLocalizer<PaperRunText> localizer,
+    TimeProvider clock) : Controller
 {
     private const int MostListed = 50;
     private const int MostEmployers = 1_000;
@@ -46,6 +47,7 @@ public sealed class PaperRunsController(
         if (!isEmployer) ModelState.AddModelError(nameof(form.EmployerId), Text["EmployerMissing"]);
         if (form.SchemeId is { Length: > 0 } scheme && shelf.Used.All(course => course.Scheme.Id != scheme))
             ModelState.AddModelError(nameof(form.SchemeId), Text["SchemeMissing"]);
+        if (provider.Address.Length == 0) ModelState.AddModelError(nameof(form.Kind), Text["AddressMissing"]);
         var reason = ModelState.ReadLine(nameof(form.Reason), form.Reason, Bounds.Reason, Text["ReasonMissing"]);
         if (!ModelState.IsValid) return this.Mend("List", await ListAsync(form, cancellation));
         var run = new PaperRun
@@ -89,17 +91,22 @@ public sealed class PaperRunsController(
         return File(PaperVolume.Write(files, Text["VolumeTitle", number]), "application/pdf", $"papers-{number}-{paperLanguage}.pdf");
     }
 
-    /// <summary>The pocket cards of one volume, eight to a sheet: of those papers that are current.</summary>
+    /// <summary>The pocket cards of one volume, eight to a sheet: of those papers that are current. Where some cannot be printed, they are named
+    /// first; <paramref name="others"/> prints the others.</summary>
     [HttpGet("{runId:guid}/volumes/{number:int}/{paperLanguage:language}/cards.pdf")]
-    public async Task<IActionResult> Cards(Guid runId, int number, string paperLanguage, CancellationToken cancellation)
+    public async Task<IActionResult> Cards(Guid runId, int number, string paperLanguage, bool others, CancellationToken cancellation)
     {
         if (FindPositions(number) is not var (first, last) || LanguageTags.Find(paperLanguage) is not { } language) return NotFound();
         var serials = await records.SerialsOfAsync(runId, first, last, cancellation);
         if (serials.Count == 0) return NotFound();
         var pages = await cards.ReadAsync(serials, personId: null, language, cancellation);
-        return pages.Count == 0
-            ? PrintedPapers.CannotPrint(this, [new(PocketCardProblems.NoneCurrent, Place.Of(Text["Volume", first, last]))])
-            : papers.Answer(this, pages, CanPrint, (all, faces) => PocketCardWriter.WriteSheet(all, papers.Size, faces), $"cards-{number}-{paperLanguage}.pdf");
+        var problems = new List<Problem>();
+        var printed = pages.Where(page => CanPrint(page, problems)).ToList();
+        if (printed.Count == 0 && problems.Count == 0) problems.Add(new(PocketCardProblems.NoneCurrent, Place.Of(Text["Volume", first, last])));
+        if (printed.Count == 0) return PrintedPapers.CannotPrint(this, problems);
+        if (printed.Count < pages.Count && !others)
+            return PrintedPapers.CannotPrint(this, problems, new($"{Here}/{runId}/volumes/{number}/{paperLanguage}/cards.pdf?others=true", printed.Count));
+        return File(PocketCardWriter.WriteSheet(printed, papers.Size, papers.Faces), "application/pdf", $"cards-{number}-{paperLanguage}.pdf");
     }
 
     // Positions of the papers of a volume; null where no run has so many.
@@ -109,16 +116,12 @@ public sealed class PaperRunsController(
             : (((number - 1) * PaperVolume.MostPapers) + 1, number * PaperVolume.MostPapers);
 
     // Of a hundred cards, which: by the serial before the field.
-    private static bool CanPrint(IReadOnlyList<PocketCardPage> pages, FontFaces faces, ICollection<Problem> problems)
+    private bool CanPrint(PocketCardPage page, List<Problem> problems)
     {
-        foreach (var page in pages)
-        {
-            var own = new List<Problem>();
-            PocketCardChecks.CanPrint(page, faces, own);
-            foreach (var problem in own) problems.Add(problem with { Place = Place.Of($"{page.Serial}, {problem.Place.Part}") });
-        }
-
-        return problems.Count == 0;
+        var own = new List<Problem>();
+        var canPrint = PocketCardChecks.CanPrint(page, papers.Faces, own);
+        problems.AddRange(own.Select(problem => problem with { Place = Place.Of($"{page.Serial}, {problem.Place.Part}") }));
+        return canPrint;
     }
 
     private async Task<PaperRunsPage> ListAsync(PaperRunForm form, CancellationToken cancellation)

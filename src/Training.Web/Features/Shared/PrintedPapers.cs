@@ -38,5 +38,19 @@ public sealed class PrintedPapers(TrainingOptions options, OurProvider provider,
     }
 
     /// <summary>The page that says why a paper is not printed (422).</summary>
-    public static ViewResult CannotPrint(Controller controller, IReadOnlyList<Problem> problems) => controller.Mend("CannotPrint", problems);
+    /// <param name="controller">Who answers.</param>
+    /// <param name="problems">Everything that is in the way.</param>
+    /// <param name="others">Where one paper holds many and only some are in the way: the others.</param>
+    public static ViewResult CannotPrint(Controller controller, IReadOnlyList<Problem> problems, OtherPapers? others = null) =>
+        controller.Mend("CannotPrint", new CannotPrintPage(problems, others));
 }
+
+/// <summary>Why a paper is not printed.</summary>
+/// <param name="Problems">At least one.</param>
+/// <param name="Others">What can be printed none the less.</param>
+public sealed record CannotPrintPage(IReadOnlyList<Problem> Problems, OtherPapers? Others);
+
+/// <summary>Those of many that can be printed.</summary>
+/// <param name="Address">Of the file, on this site.</param>
+/// <param name="Count">At least one.</param>
+public sealed record OtherPapers(string Address, int Count);

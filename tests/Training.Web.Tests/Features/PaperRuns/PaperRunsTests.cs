@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Training.Courses;
@@ -95,6 +96,39 @@ public sealed class PaperRunsTests : IAsyncLifetime
 
         Assert.Equal(422, answer.Status);
         Assert.Contains("None of these papers is current today, so there is no card to print.", answer.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_name_too_wide_for_a_card_is_told_and_the_other_cards_are_printed_without_it()
+    {
+        await site.IssueAsync("awareness", Start, new(2028, 6, 1), string.Join(' ', Enumerable.Repeat("WWWWWWWWWWW", 10)));
+        await site.IssueAsync("awareness", Start, new(2028, 6, 1), "Tomas Okafor");
+        var started = await lead.PostAsync("/en/programme/paper-runs", Fields("Anew"));
+        await WorkAsync();
+        var cards = $"{started.Location}/volumes/1/en/cards.pdf";
+
+        var told = await lead.GetAsync(cards);
+        Assert.Equal(422, told.Status);
+        Assert.Single(Regex.Matches(told.Html, "worker-name", RegexOptions.None, TimeSpan.FromSeconds(1)));
+        Assert.Contains($"<a href=\"{cards}?others=true\">Print the others (1)</a>", told.Html, StringComparison.Ordinal);
+
+        var text = Pdf.Read(await lead.GetAsync($"{cards}?others=true"), "cards-1-en.pdf");
+        Assert.Contains("Tomas Okafor", text, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("WWWW", text, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public async Task No_run_is_started_before_the_provider_has_an_address()
+    {
+        using var early = RunningSite.Start(settings: [new("Training:Provider:Address", "")]);
+        using var visitor = await early.SignInAsync((await ProgrammeCast.CreateAsync(early)).Lead);
+        await early.IssueAsync("awareness", Start, new(2028, 6, 1));
+
+        var answer = await visitor.PostAsync("/en/programme/paper-runs", Fields("Anew"));
+
+        Assert.Equal(422, answer.Status);
+        Assert.Contains("The provider has no address yet, and each paper names it.", answer.Html, StringComparison.Ordinal);
+        await early.RecordAsync(async records => Assert.False(await records.PaperRuns.AnyAsync()));
     }
 
     [Fact]
