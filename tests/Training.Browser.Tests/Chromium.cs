@@ -31,8 +31,6 @@ public sealed class Chromium : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        // A busy machine is no failure: as long as a page waits for the network, twice over.
-        Assertions.SetDefaultExpectTimeout(20_000);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new()
         {

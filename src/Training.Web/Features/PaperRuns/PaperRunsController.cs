@@ -102,7 +102,7 @@ public sealed class PaperRunsController(
         var pages = await cards.ReadAsync(serials, personId: null, language, cancellation);
         var problems = new List<Problem>();
         var printed = pages.Where(page => CanPrint(page, problems)).ToList();
-        if (printed.Count == 0 && problems.Count == 0) problems.Add(new(PocketCardProblems.NoneCurrent, Place.Of(Text["Volume", first, last])));
+        if (pages.Count == 0) problems.Add(new(PocketCardProblems.NoneCurrent, Place.Of(Text["Volume", first, last])));
         if (printed.Count == 0) return PrintedPapers.CannotPrint(this, problems);
         if (printed.Count < pages.Count && !others)
             return PrintedPapers.CannotPrint(this, problems, new($"{Here}/{runId}/volumes/{number}/{paperLanguage}/cards.pdf?others=true", printed.Count));
